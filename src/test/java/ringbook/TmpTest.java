@@ -1,0 +1,8 @@
+package ringbook;
+
+import org.junit.jupiter.api.Test;
+
+final class TmpTest {
+  @Test
+  void runs() {}
+}
