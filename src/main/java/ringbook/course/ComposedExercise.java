@@ -1,0 +1,38 @@
+package ringbook.course;
+
+import java.util.List;
+
+/**
+ * A self-check exercise with its worked solution.
+ *
+ * @param id as in answer sheets, such as {@code distance-owl}; unique in the course
+ * @param number counted through its lesson, from 1
+ * @param title a few words, plain text
+ * @param questionXhtml the question, well-formed XHTML blocks
+ * @param options what to choose from, in order; empty for a number question
+ * @param answerHint what an answer looks like ("a length, with its unit"), plain text
+ * @param answer the right answer in a few words, plain text
+ * @param solutionXhtml the worked solution, well-formed XHTML blocks
+ */
+public record ComposedExercise(
+    String id,
+    int number,
+    String title,
+    String questionXhtml,
+    List<Option> options,
+    String answerHint,
+    String answer,
+    String solutionXhtml) {
+
+  public ComposedExercise {
+    options = List.copyOf(options);
+  }
+
+  /**
+   * One thing to choose.
+   *
+   * @param letter {@code a}, {@code b}, …
+   * @param textXhtml inline XHTML
+   */
+  public record Option(String letter, String textXhtml) {}
+}

@@ -1,0 +1,60 @@
+package ringbook.ledger;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** All quantities, by key, in the order of the appendix. */
+public final class Ledger {
+
+  private static final Ledger STANDARD = standardEntries();
+
+  private final Map<String, Quantity> entries = new LinkedHashMap<>();
+
+  private Ledger(List<Quantity> quantities) {
+    for (Quantity quantity : quantities) {
+      if (entries.put(quantity.key(), quantity) != null) {
+        throw new IllegalArgumentException("two entries have the key " + quantity.key());
+      }
+    }
+  }
+
+  /** The ledger of the course. */
+  public static Ledger standard() {
+    return STANDARD;
+  }
+
+  /** All entries. */
+  public Collection<Quantity> quantities() {
+    return entries.values();
+  }
+
+  /** All keys. */
+  public List<String> keys() {
+    return List.copyOf(entries.keySet());
+  }
+
+  /** The entry with that key, if there is one. */
+  public Optional<Quantity> find(String key) {
+    return Optional.ofNullable(entries.get(key));
+  }
+
+  /**
+   * The entry with that key.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public Quantity get(String key) {
+    return find(key)
+        .orElseThrow(() -> new IllegalArgumentException("no quantity is called '" + key + "'"));
+  }
+
+  private static Ledger standardEntries() {
+    List<Quantity> all = new ArrayList<>();
+    all.addAll(Givens.entries());
+    return new Ledger(all);
+  }
+}

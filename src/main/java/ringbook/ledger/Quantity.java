@@ -1,0 +1,114 @@
+package ringbook.ledger;
+
+import java.util.List;
+import java.util.Optional;
+import ringbook.units.Unit;
+
+/**
+ * One entry of the ledger.
+ *
+ * @param key how lessons and exercises call it, such as {@code ring.photos}
+ * @param name its name for people, without an article
+ * @param meaning one sentence that says what it is
+ * @param symbol its letter in formulas, in TeX
+ * @param unit the unit it is printed in
+ * @param rounding how it is rounded for people
+ * @param definition how it comes about
+ * @param source where the formula comes from
+ * @param checks ids of the outside checks that prove it; empty for givens
+ * @param mayBeInfinite whether infinity is a true answer
+ */
+public record Quantity(
+    String key,
+    String name,
+    String meaning,
+    String symbol,
+    Unit unit,
+    Rounding rounding,
+    Definition definition,
+    String source,
+    List<String> checks,
+    boolean mayBeInfinite) {
+
+  public Quantity {
+    checks = List.copyOf(checks);
+  }
+
+  /** Works a quantity out, in SI; reads other quantities only through the reckoning. */
+  @FunctionalInterface
+  public interface Method {
+    /**
+     * The number in SI.
+     *
+     * @throws RefusedException if the scene does not allow it
+     */
+    double compute(Reckoning reckoning);
+  }
+
+  /** How a quantity comes about. */
+  public sealed interface Definition {
+    /** The method that computes it. */
+    Method method();
+  }
+
+  /** Stated by the scene. */
+  public record Given(Method method) implements Definition {}
+
+  /**
+   * Worked out by a formula over other entries; the method gives the same number.
+   *
+   * @param formula the formula
+   * @param method computes it
+   */
+  public record ByFormula(Formula formula, Method method) implements Definition {}
+
+  /**
+   * Worked out by a rule that no single formula says.
+   *
+   * @param rule the rule in one sentence
+   * @param inputs keys of what it hangs on
+   * @param method computes it
+   */
+  public record ByRule(String rule, List<String> inputs, Method method) implements Definition {
+    public ByRule {
+      inputs = List.copyOf(inputs);
+    }
+  }
+
+  /** The formula, where there is one. */
+  public Optional<Formula> formula() {
+    return definition instanceof ByFormula by ? Optional.of(by.formula()) : Optional.empty();
+  }
+
+  /** Keys of the entries it is worked out from; empty for givens. */
+  public List<String> inputs() {
+    if (definition instanceof ByFormula by) {
+      return by.formula().keys();
+    }
+    return definition instanceof ByRule by ? by.inputs() : List.of();
+  }
+
+  /** The number for people, without its unit: {@code 41.2}; yes or no in words. */
+  public String number(double si) {
+    if (unit == Unit.ANSWER) {
+      return si == 0 ? "no" : "yes";
+    }
+    return rounding.text(unit.fromSi(si));
+  }
+
+  /**
+   * The number for people with its unit, joined by a no-break space: {@code 41.2 cm}, {@code f/8},
+   * {@code 12°}.
+   */
+  public String text(double si) {
+    String number = number(si);
+    String symbol = unit.symbol();
+    if (unit == Unit.F_STOP) {
+      return symbol + number;
+    }
+    if (symbol.isEmpty() || unit == Unit.DEGREE) {
+      return number + symbol;
+    }
+    return number + "\u00a0" + symbol;
+  }
+}

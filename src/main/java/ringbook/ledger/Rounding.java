@@ -1,0 +1,53 @@
+package ringbook.ledger;
+
+import ringbook.units.Num;
+import ringbook.units.Numbers;
+
+/**
+ * How a number is rounded when a person reads it. Further sums always use the unrounded number.
+ *
+ * @param kind what {@code digits} counts
+ * @param digits how many
+ */
+public record Rounding(Kind kind, int digits) {
+
+  /** What the digits count. */
+  public enum Kind {
+    /** Digits after the point. */
+    DECIMALS,
+    /** Significant digits. */
+    SIGNIFICANT
+  }
+
+  /** So many digits after the point. */
+  public static Rounding decimals(int digits) {
+    return new Rounding(Kind.DECIMALS, digits);
+  }
+
+  /** So many significant digits; whole numbers keep all digits before the point. */
+  public static Rounding significant(int digits) {
+    return new Rounding(Kind.SIGNIFICANT, digits);
+  }
+
+  /** The text of {@code number}. */
+  public String text(double number) {
+    if (Math.abs(number) == Double.POSITIVE_INFINITY) {
+      return number > 0 ? "∞" : "−∞";
+    }
+    return kind == Kind.DECIMALS
+        ? Numbers.fixed(number, digits)
+        : Numbers.significant(number, digits);
+  }
+
+  /**
+   * Half the last digit that {@link #text} shows of {@code number}: how far the text may be from
+   * the number.
+   */
+  public double slack(double number) {
+    if (kind == Kind.DECIMALS || number == 0) {
+      return 0.5 * Num.pow(10, -digits);
+    }
+    double magnitude = Math.floor(Num.log(Math.abs(number)) / Num.log(10));
+    return 0.5 * Num.pow(10, Math.min(0, magnitude - digits + 1));
+  }
+}

@@ -1,0 +1,335 @@
+package ringbook.shots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import ringbook.optics.Kit;
+import ringbook.optics.Lens;
+import ringbook.optics.Sensor;
+import ringbook.shots.Place.Obstacle;
+import ringbook.shots.SceneField.NumberField;
+import ringbook.shots.SceneField.WordField;
+import ringbook.units.Angle;
+import ringbook.units.FNumber;
+import ringbook.units.Length;
+import ringbook.units.Num;
+import ringbook.units.Numbers;
+import ringbook.units.Words;
+
+/**
+ * A scene as it is being stated, field by field, and the checks that make it one. Every fault is
+ * told at once.
+ *
+ * <p>A kit may be stated by sensor size and focal length, by focal length and 35 mm equivalent, or
+ * by the equivalent alone; {@link Kit.Basis} then says how much to trust it.
+ */
+public final class SceneDraft {
+
+  /**
+   * Sensor diagonal assumed where only the 35 mm equivalent is known. Common practice for small
+   * phone sensors, no source.
+   */
+  static final Length ASSUMED_DIAGONAL = Length.ofMillimetres(8);
+
+  /**
+   * One thing wrong with the draft.
+   *
+   * @param key the field it is about
+   * @param message what is wrong
+   * @param help how to mend it; may be empty
+   */
+  public record Fault(String key, String message, String help) {}
+
+  private final Map<String, Double> numbers = new TreeMap<>();
+  private final Map<String, String> words = new TreeMap<>();
+  private List<Obstacle> obstacles = List.of();
+  private Kit.Basis basis = Kit.Basis.GIVEN;
+
+  /** An empty draft. */
+  public SceneDraft() {}
+
+  /** A draft that states what {@code scene} holds. */
+  public static SceneDraft of(Scene scene) {
+    SceneDraft draft = new SceneDraft();
+    for (SceneField field : SceneField.ALL) {
+      if (field instanceof NumberField number) {
+        draft.numbers.put(number.key(), number.value().applyAsDouble(scene));
+      } else if (field instanceof WordField word) {
+        draft.words.put(word.key(), word.value().apply(scene));
+      }
+    }
+    draft.numbers.remove("kit.equivalent");
+    if (scene.subject().outline() == Subject.Outline.ROUND) {
+      draft.numbers.remove("subject.depth");
+    }
+    draft.obstacles = scene.place().obstacles();
+    draft.basis = scene.kit().basis();
+    return draft;
+  }
+
+  /** States a number, in SI. */
+  public SceneDraft set(NumberField field, double si) {
+    numbers.put(field.key(), si);
+    return this;
+  }
+
+  /**
+   * Changes a number of a draft made {@link #of} a scene, in SI; what followed from the old number
+   * goes with it.
+   */
+  public SceneDraft change(NumberField field, double si) {
+    if (field.key().equals("kit.equivalent")) {
+      numbers.remove("kit.focalLength");
+    }
+    if (field.key().equals("kit.focalLength") || field.key().startsWith("kit.sensor")) {
+      basis = Kit.Basis.GIVEN;
+    }
+    if (field.key().equals("kit.widest")
+        && numbers.get("kit.widest").equals(numbers.get("kit.narrowest"))) {
+      numbers.remove("kit.narrowest");
+    }
+    return set(field, si);
+  }
+
+  /** States a word or a name. */
+  public SceneDraft set(WordField field, String word) {
+    words.put(field.key(), word);
+    return this;
+  }
+
+  /** States walls and furniture. */
+  public SceneDraft obstacles(List<Obstacle> stated) {
+    obstacles = List.copyOf(stated);
+    return this;
+  }
+
+  /** Everything that keeps the draft from being a scene; empty when {@link #build} will work. */
+  public List<Fault> faults() {
+    List<Fault> faults = new ArrayList<>();
+    for (SceneField field : SceneField.ALL) {
+      checkField(field, faults);
+    }
+    if (faults.isEmpty()) {
+      checkKit(faults);
+      checkRest(faults);
+    }
+    return faults;
+  }
+
+  /**
+   * The scene.
+   *
+   * @throws IllegalStateException if there are {@link #faults}
+   */
+  public Scene build() {
+    List<Fault> faults = faults();
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException(faults.get(0).message());
+    }
+    return new Scene(kit(), subject(), place(), aim());
+  }
+
+  private void checkField(SceneField field, List<Fault> faults) {
+    if (field instanceof NumberField number) {
+      Double si = numbers.get(number.key());
+      if (si == null) {
+        missing(field, faults);
+      } else if (!(si >= number.unit().toSi(number.low())
+          && si <= number.unit().toSi(number.high()))) {
+        String symbol = number.unit().symbol();
+        faults.add(
+            new Fault(
+                field.key(),
+                number.name()
+                    + " is out of range: "
+                    + Numbers.significant(number.unit().fromSi(si), 4)
+                    + " "
+                    + symbol,
+                "write a value from "
+                    + Numbers.significant(number.low(), 4)
+                    + " to "
+                    + Numbers.significant(number.high(), 6)
+                    + " "
+                    + symbol));
+      }
+    } else if (field instanceof WordField word) {
+      String given = words.get(word.key());
+      if (given == null) {
+        missing(field, faults);
+      } else if (given.isEmpty()) {
+        faults.add(new Fault(field.key(), word.name() + " is empty", "write a name"));
+      } else if (!word.words().isEmpty() && !word.words().contains(given)) {
+        faults.add(
+            new Fault(
+                field.key(),
+                word.name() + " cannot be '" + given + "'",
+                "write one of: " + String.join(", ", word.words())));
+      }
+    }
+  }
+
+  private static void missing(SceneField field, List<Fault> faults) {
+    if (!field.optional()) {
+      faults.add(
+          new Fault(
+              field.key(),
+              field.name() + " is missing",
+              "add '" + field.label() + ":' under '" + field.section() + ":'"));
+    }
+  }
+
+  private void checkKit(List<Fault> faults) {
+    boolean sensor = has("kit.sensorWidth") && has("kit.sensorHeight");
+    if (!(sensor && has("kit.focalLength")) && !has("kit.equivalent")) {
+      faults.add(
+          new Fault(
+              "kit.focalLength",
+              "the kit cannot be worked out",
+              "give 'sensor width', 'sensor height' and 'focal length', or '35 mm equivalent' as 'equivalent'"));
+      return;
+    }
+    if (sensor && numbers.get("kit.sensorHeight") > numbers.get("kit.sensorWidth")) {
+      faults.add(
+          new Fault(
+              "kit.sensorHeight",
+              "the sensor is higher than wide",
+              "width is the long side: swap the two"));
+    }
+    if (numbers.get("kit.pixelsDown") > numbers.get("kit.pixelsAcross")) {
+      faults.add(
+          new Fault(
+              "kit.pixelsDown",
+              "more pixels down than across",
+              "'pixels across' is the long side: swap the two"));
+    }
+    if (narrowest() < numbers.get("kit.widest")) {
+      faults.add(
+          new Fault(
+              "kit.narrowest",
+              "the narrowest f-number is below the widest",
+              "the widest aperture has the smallest f-number"));
+    }
+    if (faults.isEmpty() && numbers.get("kit.closestFocus") <= focalLength()) {
+      faults.add(
+          new Fault(
+              "kit.closestFocus",
+              "closest focus lies inside the focal length",
+              "it is the nearest distance the lens can focus on"));
+    }
+  }
+
+  private void checkRest(List<Fault> faults) {
+    if (has("subject.depth") && numbers.get("subject.depth") > numbers.get("subject.width")) {
+      faults.add(
+          new Fault(
+              "subject.depth",
+              "the object is deeper than wide",
+              "width is the longer side: swap the two"));
+    }
+    if (words.get("subject.outline").equals("round")
+        && has("subject.depth")
+        && !numbers.get("subject.depth").equals(numbers.get("subject.width"))) {
+      faults.add(
+          new Fault(
+              "subject.depth",
+              "a round object has one diameter",
+              "leave 'depth' out or make it equal to 'width'"));
+    }
+    if (numbers.get("place.lowestLens") >= numbers.get("place.highestLens")) {
+      faults.add(
+          new Fault(
+              "place.highestLens",
+              "the highest lens height is not above the lowest",
+              "swap the two"));
+    }
+  }
+
+  private boolean has(String key) {
+    return numbers.containsKey(key);
+  }
+
+  private double narrowest() {
+    return numbers.getOrDefault("kit.narrowest", numbers.get("kit.widest"));
+  }
+
+  private Kit kit() {
+    int across = (int) Num.round(numbers.get("kit.pixelsAcross"));
+    int down = (int) Num.round(numbers.get("kit.pixelsDown"));
+    Kit.Basis known = basis;
+    Length width;
+    Length height;
+    if (has("kit.sensorWidth") && has("kit.sensorHeight")) {
+      width = length("kit.sensorWidth");
+      height = length("kit.sensorHeight");
+    } else {
+      known = has("kit.focalLength") ? Kit.Basis.FROM_EQUIVALENT : Kit.Basis.ASSUMED;
+      double diagonalPixels = Num.hypot(across, down);
+      Length diagonal =
+          Sensor.FULL_FRAME_DIAGONAL.times(focalLength() / numbers.get("kit.equivalent"));
+      width = diagonal.times(across / diagonalPixels);
+      height = diagonal.times(down / diagonalPixels);
+    }
+    Lens lens =
+        new Lens(
+            new Length(focalLength()),
+            new FNumber(numbers.get("kit.widest")),
+            new FNumber(narrowest()),
+            length("kit.closestFocus"));
+    return new Kit(words.get("kit.name"), new Sensor(width, height, across, down), lens, known);
+  }
+
+  private double focalLength() {
+    if (has("kit.focalLength")) {
+      return numbers.get("kit.focalLength");
+    }
+    Length diagonal =
+        has("kit.sensorWidth") && has("kit.sensorHeight")
+            ? new Length(Num.hypot(numbers.get("kit.sensorWidth"), numbers.get("kit.sensorHeight")))
+            : ASSUMED_DIAGONAL;
+    return numbers.get("kit.equivalent") * diagonal.over(Sensor.FULL_FRAME_DIAGONAL);
+  }
+
+  private Subject subject() {
+    Length width = length("subject.width");
+    return new Subject(
+        words.get("subject.name"),
+        Subject.Outline.valueOf(Words.upper(words.get("subject.outline"))),
+        length("subject.height"),
+        width,
+        has("subject.depth") ? length("subject.depth") : width,
+        Subject.Surface.valueOf(Words.upper(words.get("subject.surface"))));
+  }
+
+  private Place place() {
+    return new Place(
+        length("place.tableHeight"),
+        length("place.lowestLens"),
+        length("place.highestLens"),
+        obstacles);
+  }
+
+  private Aim aim() {
+    return new Aim(
+        length("aim.detail"),
+        numbers.get("aim.pixelsPerDetail"),
+        numbers.get("aim.fill"),
+        Aim.Hold.valueOf(Words.upper(words.get("aim.hold"))),
+        numbers.get("aim.sharpShare"),
+        numbers.get("aim.blurLimit"),
+        numbers.get("aim.diffractionLimit"),
+        angle("aim.elevation"),
+        angle("aim.step"),
+        angle("aim.stepLimit"),
+        angle("aim.incidenceLimit"),
+        angle("aim.decay"));
+  }
+
+  private Length length(String key) {
+    return new Length(numbers.get(key));
+  }
+
+  private Angle angle(String key) {
+    return new Angle(numbers.get(key));
+  }
+}

@@ -1,0 +1,23 @@
+package ringbook.units;
+
+/**
+ * Whole numbers from measured ones. 360° over 15° is 24, though in binary it comes out a hair
+ * above: both functions forgive a relative excess or lack of 10⁻⁹, far below anything a person
+ * measures.
+ */
+public final class Whole {
+
+  private static final double FORGIVEN = 1e-9;
+
+  private Whole() {}
+
+  /** The smallest whole number not below {@code x}. */
+  public static double up(double x) {
+    return Math.ceil(x - FORGIVEN * Math.max(1, Math.abs(x)));
+  }
+
+  /** The largest whole number not above {@code x}. */
+  public static double down(double x) {
+    return Math.floor(x + FORGIVEN * Math.max(1, Math.abs(x)));
+  }
+}
