@@ -62,6 +62,12 @@ public final class YamlFile {
 
   private YamlNode convert(Node node) {
     Position position = node.getStartMark().map(this::at).orElse(Position.ofFile(file));
+    if (node.getAnchor().isPresent()) {
+      // A file of nested repeats could grow without end; nothing here needs them.
+      problems.add(
+          position, "anchors and repeats ('&', '*') are not read here", "write the value out");
+      return new YamlNode.Text(position, "");
+    }
     if (node instanceof MappingNode mapping) {
       return new YamlNode.Fields(position, fields(mapping));
     }

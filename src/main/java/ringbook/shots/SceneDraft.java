@@ -68,6 +68,20 @@ public final class SceneDraft {
     return draft;
   }
 
+  /** A draft that states what {@code scene} holds, but for the kit. */
+  public static SceneDraft withoutKit(Scene scene) {
+    SceneDraft draft = of(scene);
+    draft.numbers.keySet().removeIf(key -> key.startsWith("kit."));
+    draft.words.keySet().removeIf(key -> key.startsWith("kit."));
+    draft.basis = Kit.Basis.GIVEN;
+    return draft;
+  }
+
+  /** Whether something has been stated for the field. */
+  public boolean states(String key) {
+    return numbers.containsKey(key) || words.containsKey(key);
+  }
+
   /** States a number, in SI. */
   public SceneDraft set(NumberField field, double si) {
     numbers.put(field.key(), si);
@@ -110,9 +124,14 @@ public final class SceneDraft {
     for (SceneField field : SceneField.ALL) {
       checkField(field, faults);
     }
-    if (faults.isEmpty()) {
+    if (clean("kit.", faults)) {
       checkKit(faults);
-      checkRest(faults);
+    }
+    if (clean("subject.", faults)) {
+      checkSubject(faults);
+    }
+    if (clean("place.", faults)) {
+      checkPlace(faults);
     }
     return faults;
   }
@@ -210,7 +229,7 @@ public final class SceneDraft {
               "the narrowest f-number is below the widest",
               "the widest aperture has the smallest f-number"));
     }
-    if (faults.isEmpty() && numbers.get("kit.closestFocus") <= focalLength()) {
+    if (numbers.get("kit.closestFocus") <= focalLength()) {
       faults.add(
           new Fault(
               "kit.closestFocus",
@@ -219,7 +238,7 @@ public final class SceneDraft {
     }
   }
 
-  private void checkRest(List<Fault> faults) {
+  private void checkSubject(List<Fault> faults) {
     if (has("subject.depth") && numbers.get("subject.depth") > numbers.get("subject.width")) {
       faults.add(
           new Fault(
@@ -236,6 +255,9 @@ public final class SceneDraft {
               "a round object has one diameter",
               "leave 'depth' out or make it equal to 'width'"));
     }
+  }
+
+  private void checkPlace(List<Fault> faults) {
     if (numbers.get("place.lowestLens") >= numbers.get("place.highestLens")) {
       faults.add(
           new Fault(
@@ -243,6 +265,10 @@ public final class SceneDraft {
               "the highest lens height is not above the lowest",
               "swap the two"));
     }
+  }
+
+  private static boolean clean(String section, List<Fault> faults) {
+    return faults.stream().noneMatch(fault -> fault.key().startsWith(section));
   }
 
   private boolean has(String key) {

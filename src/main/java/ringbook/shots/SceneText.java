@@ -1,0 +1,83 @@
+package ringbook.shots;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import ringbook.shots.SceneDraft.Fault;
+import ringbook.shots.SceneField.NumberField;
+import ringbook.shots.SceneField.WordField;
+import ringbook.units.Decimal;
+import ringbook.units.Dimension;
+import ringbook.units.Unit;
+import ringbook.units.Words;
+
+/** Puts what a person wrote for a field into a draft. */
+public final class SceneText {
+
+  private SceneText() {}
+
+  /**
+   * A value that was read, or why it could not be.
+   *
+   * @param si the value in SI; 0 where there is a fault
+   * @param fault what is wrong
+   */
+  public record Read(double si, Optional<Fault> fault) {}
+
+  /**
+   * States {@code written} for {@code field}.
+   *
+   * @param changing whether the draft was made of a scene and the value replaces one of it
+   * @return what is wrong with the text, if it cannot be read
+   */
+  public static Optional<Fault> set(
+      SceneDraft draft, SceneField field, String written, boolean changing) {
+    if (field instanceof WordField word) {
+      String text = written.strip();
+      draft.set(word, word.words().isEmpty() ? text : Words.lower(text));
+      return Optional.empty();
+    }
+    NumberField number = (NumberField) field;
+    Read read = read(written, number.unit().dimension());
+    if (read.fault().isPresent()) {
+      Fault fault = read.fault().get();
+      return Optional.of(
+          new Fault(field.key(), field.name() + ": " + fault.message(), fault.help()));
+    }
+    if (changing) {
+      draft.change(number, read.si());
+    } else {
+      draft.set(number, read.si());
+    }
+    return Optional.empty();
+  }
+
+  /** Reads a value of the given dimension. */
+  public static Read read(String written, Dimension dimension) {
+    String text = written.strip();
+    if (dimension == Dimension.F_NUMBER && text.startsWith("f/")) {
+      text = text.substring(2);
+    }
+    int end = 0;
+    while (end < text.length() && "0123456789.-".indexOf(text.charAt(end)) >= 0) {
+      end++;
+    }
+    OptionalDouble number = Decimal.parse(text.substring(0, end));
+    String symbol = text.substring(end).strip();
+    for (Unit unit : Unit.values()) {
+      if (unit.dimension() == dimension
+          && number.isPresent()
+          && (unit.symbol().equals(symbol)
+              || unit.spellings().contains(symbol)
+              || (symbol.isEmpty() && dimension == Dimension.F_NUMBER))) {
+        return new Read(unit.toSi(number.getAsDouble()), Optional.empty());
+      }
+    }
+    return new Read(
+        0,
+        Optional.of(
+            new Fault(
+                "",
+                "'" + written + "' is not " + dimension.noun(),
+                "write a number with its unit")));
+  }
+}

@@ -1,0 +1,128 @@
+package ringbook.course;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import ringbook.Scenes;
+import ringbook.problems.Problem;
+import ringbook.problems.Problems;
+import ringbook.shots.Scene;
+import ringbook.shots.SceneDraft;
+import ringbook.shots.SceneField;
+import ringbook.shots.SceneField.NumberField;
+
+final class CourseFileReaderTest {
+
+  private static final Path DEMO = Path.of("lessons/course.yaml");
+
+  private static String demo() throws IOException {
+    return Files.readString(DEMO);
+  }
+
+  private static List<String> problems(String text) {
+    Problems problems = new Problems();
+    assertThat(CourseFileReader.read("course.yaml", text, problems)).isEmpty();
+    return problems.sorted().stream().map(Problem::toString).toList();
+  }
+
+  @Test
+  void reads_the_course_of_the_demo() throws IOException {
+    Problems problems = new Problems();
+    CourseFile course = CourseFileReader.read("course.yaml", demo(), problems).orElseThrow();
+    assertThat(problems.sorted()).isEmpty();
+    assertThat(course.info().title()).isEqualTo("Round the pot");
+    assertThat(course.info().date()).isEqualTo("2026-11-02");
+    for (NumberField field : SceneField.numbers()) {
+      assertThat(field.value().applyAsDouble(course.scene()))
+          .as(field.key())
+          .isEqualTo(field.value().applyAsDouble(Scenes.pot()));
+    }
+    assertThat(course.otherKits().get("lens camera")).isEqualTo(Scenes.potWithLensCamera().kit());
+    assertThat(course.scene().place().obstacles()).hasSize(2);
+  }
+
+  @Test
+  void tells_every_fault_at_once_and_where_it_stands() throws IOException {
+    String broken =
+        demo()
+            .replace("title: Round the pot", "titel: Round the pot")
+            .replace("sensor width: 6.4 mm", "sensor width: 6.4 kg")
+            .replace("height: 36 cm", "hight: 36 cm")
+            .replace("fill: 75 %", "fill: 750 %")
+            .replace("surface: textured", "surface: shiny")
+            .replace("- one-ring", "- right-distance");
+    List<String> problems = problems(broken);
+    assertThat(problems)
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .isEqualTo(
+                        "course.yaml:2:1: error: a course file has no field 'titel'\n  mend: did you mean 'title'?"))
+        .anySatisfy(p -> assertThat(p).startsWith("course.yaml:2:1: error: 'title:' is missing"))
+        .anySatisfy(
+            p ->
+                assertThat(p).startsWith("course.yaml:17:17: error: width of the sensor: '6.4 kg'"))
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .isEqualTo(
+                        "course.yaml:28:3: error: 'subject' has no field 'hight'\n  mend: did you mean 'height'?"))
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .startsWith("course.yaml:11:5: error: lesson 'right-distance' is named twice"))
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .startsWith(
+                        "course.yaml:46:9: error: share of the frame the object may fill is out of range: 750 %"))
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .startsWith(
+                        "course.yaml:30:12: error: surface of the object cannot be 'shiny'"));
+    assertThat(problems).anySatisfy(p -> assertThat(p).contains("height of the object is missing"));
+    assertThat(problems).hasSize(8);
+  }
+
+  @Test
+  void tells_what_is_missing() {
+    List<String> problems =
+        problems("title: A\ndate: 2026-01-02\nlessons: [one-ring]\nkit:\n  name: x\n");
+    assertThat(problems).anySatisfy(p -> assertThat(p).contains("'subject:' is missing"));
+    assertThat(problems)
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .startsWith("course.yaml:4:1: error: pixels along the long side is missing"));
+  }
+
+  @Test
+  void takes_a_kit_by_its_equivalent() throws IOException {
+    String text =
+        demo()
+            .replace("sensor width: 6.4 mm", "equivalent: 26 mm")
+            .replace("  sensor height: 4.8 mm\n", "");
+    Scene scene = CourseFileReader.read("course.yaml", text, new Problems()).orElseThrow().scene();
+    // 26 mm on a 43.27 mm diagonal against 4.8 mm: a diagonal of 7.99 mm, so 6.39 mm by 4.79 mm at
+    // 4:3.
+    assertThat(scene.kit().sensor().width().millimetres()).isBetween(6.38, 6.40);
+    assertThat(scene.kit().basis()).isEqualTo(ringbook.optics.Kit.Basis.FROM_EQUIVALENT);
+    assertThat(SceneDraft.of(scene).build()).isEqualTo(scene);
+  }
+
+  @Test
+  void answers_broken_yaml_with_a_place() {
+    assertThat(problems("title: [unclosed\n"))
+        .singleElement()
+        .asString()
+        .startsWith("course.yaml:2:1: error: this is not YAML");
+    assertThat(problems("")).singleElement().asString().contains("the file is empty");
+    assertThat(problems("a: &x [1]\nb: *x\n"))
+        .anySatisfy(p -> assertThat(p).contains("anchors and repeats"));
+  }
+}
