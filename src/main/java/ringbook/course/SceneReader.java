@@ -30,7 +30,7 @@ public final class SceneReader {
   private final SceneDraft draft;
   private final boolean changing;
   private final Map<String, Position> places = new LinkedHashMap<>();
-  private int before;
+  private final int before;
 
   private SceneReader(SceneDraft draft, boolean changing, Problems problems) {
     this.draft = draft;
@@ -113,6 +113,7 @@ public final class SceneReader {
     }
     places.put(field.get().key(), entry.value().position());
     if (!(entry.value() instanceof YamlNode.Text text)) {
+      draft.unreadable(field.get());
       problems.add(
           entry.value().position(),
           "'" + entry.name() + "' must be one value, not " + entry.value().kind(),
@@ -189,27 +190,15 @@ public final class SceneReader {
   }
 
   private Optional<Scene> build(Position whole) {
-    if (problems.size() > before) {
-      reportFaults(whole, true);
-      return Optional.empty();
-    }
-    reportFaults(whole, false);
-    return problems.size() > before ? Optional.empty() : Optional.of(draft.build());
-  }
-
-  /** Faults of fields whose value could be read; what could not be read has been told already. */
-  private void reportFaults(Position whole, boolean onlyUntold) {
     for (SceneDraft.Fault fault : draft.faults()) {
-      if (onlyUntold && places.containsKey(fault.key()) && !draft.states(fault.key())) {
-        continue;
-      }
       String section = fault.key().substring(0, fault.key().indexOf('.'));
-      if (!places.containsKey(section) && !places.containsKey(fault.key()) && onlyUntold) {
-        continue;
+      // Of a section that is missing as a whole, its single fields need no word.
+      if (places.containsKey(section)) {
+        Position position = places.getOrDefault(fault.key(), places.getOrDefault(section, whole));
+        problems.add(position, fault.message(), fault.help());
       }
-      Position position = places.getOrDefault(fault.key(), places.getOrDefault(section, whole));
-      problems.add(position, fault.message(), fault.help());
     }
+    return problems.size() > before ? Optional.empty() : Optional.of(draft.build());
   }
 
   private static Optional<SceneField> labelled(String section, String label) {

@@ -3,7 +3,9 @@ package ringbook.shots;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import ringbook.optics.Kit;
 import ringbook.optics.Lens;
 import ringbook.optics.Sensor;
@@ -43,6 +45,7 @@ public final class SceneDraft {
 
   private final Map<String, Double> numbers = new TreeMap<>();
   private final Map<String, String> words = new TreeMap<>();
+  private final Set<String> unread = new TreeSet<>();
   private List<Obstacle> obstacles = List.of();
   private Kit.Basis basis = Kit.Basis.GIVEN;
 
@@ -77,9 +80,12 @@ public final class SceneDraft {
     return draft;
   }
 
-  /** Whether something has been stated for the field. */
-  public boolean states(String key) {
-    return numbers.containsKey(key) || words.containsKey(key);
+  /**
+   * Notes that the field was stated by a text nobody could read: no further fault will be told of
+   * it.
+   */
+  public void unreadable(SceneField field) {
+    unread.add(field.key());
   }
 
   /** States a number, in SI. */
@@ -143,13 +149,16 @@ public final class SceneDraft {
    */
   public Scene build() {
     List<Fault> faults = faults();
-    if (!faults.isEmpty()) {
-      throw new IllegalStateException(faults.get(0).message());
+    if (!faults.isEmpty() || !unread.isEmpty()) {
+      throw new IllegalStateException("the draft has faults: " + faults + " " + unread);
     }
     return new Scene(kit(), subject(), place(), aim());
   }
 
   private void checkField(SceneField field, List<Fault> faults) {
+    if (unread.contains(field.key())) {
+      return;
+    }
     if (field instanceof NumberField number) {
       Double si = numbers.get(number.key());
       if (si == null) {
@@ -267,8 +276,9 @@ public final class SceneDraft {
     }
   }
 
-  private static boolean clean(String section, List<Fault> faults) {
-    return faults.stream().noneMatch(fault -> fault.key().startsWith(section));
+  private boolean clean(String section, List<Fault> faults) {
+    return unread.stream().noneMatch(key -> key.startsWith(section))
+        && faults.stream().noneMatch(fault -> fault.key().startsWith(section));
   }
 
   private boolean has(String key) {

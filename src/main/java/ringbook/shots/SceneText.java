@@ -39,6 +39,7 @@ public final class SceneText {
     NumberField number = (NumberField) field;
     Read read = read(written, number.unit().dimension());
     if (read.fault().isPresent()) {
+      draft.unreadable(field);
       Fault fault = read.fault().get();
       return Optional.of(
           new Fault(field.key(), field.name() + ": " + fault.message(), fault.help()));
