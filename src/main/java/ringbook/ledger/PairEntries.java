@@ -1,0 +1,77 @@
+package ringbook.ledger;
+
+import java.util.List;
+import ringbook.assess.MatchSurvival;
+import ringbook.assess.SharedSurface;
+import ringbook.units.Unit;
+
+/** Whether two neighbouring photographs of the ring can be tied together. */
+final class PairEntries {
+
+  private static final String SURVIVAL =
+      "exponential fitted to matches counted on five published picture sets; decays of 16° to 23°";
+
+  private PairEntries() {}
+
+  static List<Quantity> entries() {
+    return List.of(shared(), alike(), matchable(), atLimit(), halving());
+  }
+
+  private static Quantity shared() {
+    return share("pair.shared", "surface seen by both", "q")
+        .meaning(
+            "Share of what one photograph sees well of a ball that its neighbour sees well too, at"
+                + " the full turn.")
+        .formula(
+            "if(ring.realStep >= 2 * aim.incidenceLimit, 0, (4 * acos(sin(ring.realStep / 2) /"
+                + " sin(aim.incidenceLimit)) - 4 * acos(tan(ring.realStep / 2) /"
+                + " tan(aim.incidenceLimit)) * cos(aim.incidenceLimit)) / (2 * pi * (1 -"
+                + " cos(aim.incidenceLimit))))")
+        .source("area common to two equal caps of a sphere")
+        .by(r -> SharedSurface.ofCaps(r.angle("ring.realStep"), r.angle("aim.incidenceLimit")));
+  }
+
+  private static Quantity alike() {
+    return share("pair.alike", "spots that still look alike", "a")
+        .meaning("Share of the spots seen by both that still look alike after the turn.")
+        .formula("exp(-ring.realStep / aim.decay)")
+        .source(SURVIVAL)
+        .by(r -> MatchSurvival.alike(r.angle("ring.realStep"), r.angle("aim.decay")));
+  }
+
+  private static Quantity matchable() {
+    return share("pair.matchable", "spots that can be matched", "q_{\\mathrm{m}}")
+        .meaning("Share of the spots in one photograph that can be found again in its neighbour.")
+        .formula("pair.shared * pair.alike")
+        .source(SURVIVAL)
+        .by(r -> r.si("pair.shared") * r.si("pair.alike"));
+  }
+
+  private static Quantity atLimit() {
+    return share("pair.atLimit", "spots that can be matched at the largest turn", "q_{\\max}")
+        .meaning("The same share at the largest turn with reliable matches, for comparison.")
+        .formula(
+            "if(aim.stepLimit >= 2 * aim.incidenceLimit, 0, (4 * acos(sin(aim.stepLimit / 2) /"
+                + " sin(aim.incidenceLimit)) - 4 * acos(tan(aim.stepLimit / 2) /"
+                + " tan(aim.incidenceLimit)) * cos(aim.incidenceLimit)) / (2 * pi * (1 -"
+                + " cos(aim.incidenceLimit)))) * exp(-aim.stepLimit / aim.decay)")
+        .source(SURVIVAL)
+        .by(
+            r ->
+                MatchSurvival.matchable(
+                    r.angle("aim.stepLimit"), r.angle("aim.incidenceLimit"), r.angle("aim.decay")));
+  }
+
+  private static Quantity halving() {
+    return Entry.of("pair.halving", "turn that halves the matches")
+        .meaning("Turn after which half of the spots no longer look alike, by their look alone.")
+        .symbol("\\tau_{1/2}", Unit.DEGREE)
+        .formula("aim.decay * ln(2)")
+        .source(SURVIVAL)
+        .by(r -> MatchSurvival.halving(r.angle("aim.decay")).radians());
+  }
+
+  private static Entry share(String key, String name, String symbol) {
+    return Entry.of(key, name).symbol(symbol, Unit.PERCENT).rounded(Rounding.decimals(0));
+  }
+}

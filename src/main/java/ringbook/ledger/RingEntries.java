@@ -1,0 +1,232 @@
+package ringbook.ledger;
+
+import java.util.List;
+import ringbook.shots.Ring;
+import ringbook.units.Angle;
+import ringbook.units.Length;
+import ringbook.units.Num;
+import ringbook.units.Unit;
+
+/** Where the ring of stations runs, how many stations it has and how far they are apart. */
+final class RingEntries {
+
+  private static final String GEOMETRY = "plane and spherical trigonometry";
+
+  private RingEntries() {}
+
+  static List<Quantity> entries() {
+    return List.of(
+        radius(),
+        floorDistance(),
+        rise(),
+        middleHeight(),
+        lensHeight(),
+        lensAboveTable(),
+        lowestElevation(),
+        highestElevation(),
+        reachable(),
+        photos(),
+        fewest(),
+        realStep(),
+        chord(),
+        baseRatio(),
+        rayAngle(),
+        fewestByRay());
+  }
+
+  /** The ring of a scene with one station; its count does not matter for where it runs. */
+  static Ring course(Reckoning r) {
+    return new Ring(
+        r.length("ring.middleHeight"), r.length("ring.radius"), r.angle("aim.elevation"), 1);
+  }
+
+  private static Quantity radius() {
+    return Entry.of("ring.radius", "radius of the ring")
+        .meaning("How far the lens is from the middle of the object, all the way round.")
+        .symbol("D", Unit.CENTIMETRE)
+        .formula("distance.middle")
+        .source("definition")
+        .by(r -> r.si("distance.middle"));
+  }
+
+  private static Quantity floorDistance() {
+    return Entry.of("ring.floorDistance", "distance on the floor")
+        .meaning("Radius of the circle on the floor that the lens moves above.")
+        .symbol("D_{\\mathrm{f}}", Unit.CENTIMETRE)
+        .formula("ring.radius * cos(aim.elevation)")
+        .source(GEOMETRY)
+        .checkedBy("ORB-07", "ORB-08")
+        .by(r -> r.si("ring.radius") * Num.cos(r.si("aim.elevation")));
+  }
+
+  private static Quantity rise() {
+    return Entry.of("ring.rise", "lens above the middle of the object")
+        .meaning("How much higher than the middle of the object the lens is; below 0 if lower.")
+        .symbol("\\Delta z", Unit.CENTIMETRE)
+        .formula("ring.radius * sin(aim.elevation)")
+        .source(GEOMETRY)
+        .checkedBy("ORB-07", "ORB-08")
+        .by(r -> r.si("ring.radius") * Num.sin(r.si("aim.elevation")));
+  }
+
+  private static Quantity middleHeight() {
+    return Entry.of("ring.middleHeight", "height of the object's middle")
+        .meaning("Floor to the middle of the object as it stands on the table.")
+        .symbol("z_{\\mathrm{m}}", Unit.CENTIMETRE)
+        .formula("place.tableHeight + subject.height / 2")
+        .source("definition")
+        .by(r -> r.si("place.tableHeight") + r.si("subject.height") / 2);
+  }
+
+  private static Quantity lensHeight() {
+    return Entry.of("ring.lensHeight", "height of the lens")
+        .meaning("Floor to lens on this ring; below 0 would be under the floor.")
+        .symbol("z", Unit.CENTIMETRE)
+        .formula("ring.middleHeight + ring.rise")
+        .source(GEOMETRY)
+        .checkedBy("ORB-07")
+        .by(r -> r.si("ring.middleHeight") + r.si("ring.rise"));
+  }
+
+  private static Quantity lensAboveTable() {
+    return Entry.of("ring.lensAboveTable", "lens above the table top")
+        .meaning("How far the lens is above the table top; below 0 the table hides the object.")
+        .symbol("z_{\\mathrm{a}}", Unit.CENTIMETRE)
+        .formula("ring.lensHeight - place.tableHeight")
+        .source("definition")
+        .by(r -> r.si("ring.lensHeight") - r.si("place.tableHeight"));
+  }
+
+  private static Quantity lowestElevation() {
+    return elevationFor("ring.lowestElevation", "lowest elevation within reach", "e_{\\min}")
+        .meaning("Elevation at which the lens is as low as the group can hold it.")
+        .formula("asin((place.lowestLens - ring.middleHeight) / ring.radius)")
+        .by(r -> elevationAt(r, "place.lowestLens"));
+  }
+
+  private static Quantity highestElevation() {
+    return elevationFor("ring.highestElevation", "highest elevation within reach", "e_{\\max}")
+        .meaning("Elevation at which the lens is as high as the group can hold it.")
+        .formula("asin((place.highestLens - ring.middleHeight) / ring.radius)")
+        .by(r -> elevationAt(r, "place.highestLens"));
+  }
+
+  private static Entry elevationFor(String key, String name, String symbol) {
+    return Entry.of(key, name)
+        .symbol(symbol, Unit.DEGREE)
+        .rounded(Rounding.decimals(0))
+        .source(GEOMETRY);
+  }
+
+  private static double elevationAt(Reckoning r, String height) {
+    double sine = (r.si(height) - r.si("ring.middleHeight")) / r.si("ring.radius");
+    if (Math.abs(sine) > 1) {
+      throw new RefusedException(
+          "at this distance the whole round of elevations stays "
+              + (sine > 1 ? "below" : "above")
+              + " that lens height",
+          "every elevation on this side is within reach");
+    }
+    return Num.asin(sine);
+  }
+
+  private static Quantity reachable() {
+    return Entry.of("ring.reachable", "ring within reach?")
+        .meaning(
+            "Whether the group can hold the lens at the height of the ring, above the table top.")
+        .symbol("\\mathrm{reach}", Unit.ANSWER)
+        .formula(
+            "both(ring.lensHeight >= place.lowestLens, ring.lensHeight <= place.highestLens,"
+                + " ring.lensAboveTable > 0)")
+        .source("definition")
+        .by(
+            r -> {
+              double height = r.si("ring.lensHeight");
+              boolean within =
+                  height >= r.si("place.lowestLens") && height <= r.si("place.highestLens");
+              return within && r.si("ring.lensAboveTable") > 0 ? 1 : 0;
+            });
+  }
+
+  private static Quantity photos() {
+    return count("ring.photos", "photographs in the ring", "n")
+        .meaning("How many photographs go once round at the chosen turn.")
+        .formula("ceil(360deg / aim.step)")
+        .source("count of equal turns in a full turn")
+        .checkedBy("ORB-01", "ORB-03", "ORB-14")
+        .by(r -> Ring.photosFor(r.angle("aim.step")));
+  }
+
+  private static Quantity fewest() {
+    return count("ring.fewest", "fewest photographs in the ring", "n_{\\min}")
+        .meaning("How many photographs go once round at the largest turn with reliable matches.")
+        .formula("ceil(360deg / aim.stepLimit)")
+        .source("count of equal turns in a full turn")
+        .checkedBy("ORB-01", "ORB-14")
+        .by(r -> Ring.photosFor(r.angle("aim.stepLimit")));
+  }
+
+  private static Quantity realStep() {
+    return Entry.of("ring.realStep", "real turn")
+        .meaning("The turn from photograph to photograph when they are spread evenly.")
+        .symbol("\\alpha_{n}", Unit.DEGREE)
+        .formula("360deg / ring.photos")
+        .source("definition")
+        .checkedBy("ORB-03", "ORB-04")
+        .by(r -> Angle.FULL_TURN.radians() / r.si("ring.photos"));
+  }
+
+  private static Quantity chord() {
+    return Entry.of("ring.chord", "way from station to station")
+        .meaning("Straight way of the lens from one photograph to the next.")
+        .symbol("B", Unit.CENTIMETRE)
+        .formula("2 * ring.floorDistance * sin(ring.realStep / 2)")
+        .source("chord of a circle")
+        .checkedBy("ORB-05", "ORB-06")
+        .by(r -> 2 * r.si("ring.floorDistance") * Num.sin(r.si("ring.realStep") / 2));
+  }
+
+  private static Quantity baseRatio() {
+    return Entry.of("ring.baseRatio", "base to distance")
+        .meaning("Way from station to station over the distance to the object.")
+        .symbol("B/D", Unit.ONE)
+        .formula("ring.chord / ring.radius")
+        .source("definition")
+        .checkedBy("ORB-06")
+        .by(r -> r.si("ring.chord") / r.si("ring.radius"));
+  }
+
+  private static Quantity rayAngle() {
+    return Entry.of("ring.rayAngle", "angle between lines of sight")
+        .meaning(
+            "Angle at the object between the lines of sight of neighbours; on a raised ring smaller"
+                + " than the turn.")
+        .symbol("\\gamma", Unit.DEGREE)
+        .formula("2 * asin(cos(aim.elevation) * sin(ring.realStep / 2))")
+        .source("spherical trigonometry")
+        .checkedBy("ORB-11", "ORB-12")
+        .by(r -> 2 * Num.asin(Num.cos(r.si("aim.elevation")) * Num.sin(r.si("ring.realStep") / 2)));
+  }
+
+  private static Quantity fewestByRay() {
+    return count("ring.fewestByRay", "fewest photographs by line of sight", "n_{\\gamma}")
+        .meaning(
+            "Fewest photographs, at least three, that keep the angle between lines of sight within"
+                + " the largest turn; the pictures still turn more than that against each other.")
+        .formula(
+            "if(sin(aim.stepLimit / 2) >= cos(aim.elevation), 3, max(3, ceil(360deg / (2 *"
+                + " asin(sin(aim.stepLimit / 2) / cos(aim.elevation))))))")
+        .source("spherical trigonometry")
+        .checkedBy("ORB-13", "ORB-14")
+        .by(r -> Ring.photosForRays(r.angle("aim.stepLimit"), r.angle("aim.elevation")));
+  }
+
+  private static Entry count(String key, String name, String symbol) {
+    return Entry.of(key, name).symbol(symbol, Unit.PIECE).rounded(Rounding.decimals(0));
+  }
+
+  /** Half the width of the object: the radius of a round one. */
+  static Length outlineRadius(Reckoning r) {
+    return r.length("subject.width").times(0.5);
+  }
+}
