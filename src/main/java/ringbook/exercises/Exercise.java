@@ -1,0 +1,44 @@
+package ringbook.exercises;
+
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import ringbook.ledger.Reckoning;
+
+/**
+ * A question with the scene it is asked about.
+ *
+ * @param id as in answer sheets, such as {@code distance-owl}; unique in the course
+ * @param title a few words, plain text
+ * @param ask the question
+ * @param hint a nudge towards the answer, where the author gave one
+ * @param reckoning the quantities of the exercise's own scene
+ * @param task what is asked for
+ */
+public record Exercise(
+    String id, String title, Wording ask, Optional<Wording> hint, Reckoning reckoning, Task task) {
+
+  /** The exercise, once it is certain that it can be answered. */
+  public Exercise {
+    task.check(reckoning);
+  }
+
+  /** What an answer looks like, for people: {@code a length, with its unit}. */
+  public String answerHint() {
+    return task.answerHint(reckoning);
+  }
+
+  /** The right answer in a few words, as the author's wording has it. */
+  public String answerText() {
+    return task.answerText(reckoning);
+  }
+
+  /**
+   * The same exercise with every wording of the author replaced by what {@code words} makes of its
+   * text, such as plain text with the values put in.
+   */
+  public Exercise worded(UnaryOperator<String> words) {
+    UnaryOperator<Wording> change = wording -> wording.with(words.apply(wording.markdown()));
+    return new Exercise(
+        id, title, change.apply(ask), hint.map(change), reckoning, task.worded(change));
+  }
+}

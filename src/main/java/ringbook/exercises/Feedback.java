@@ -1,0 +1,55 @@
+package ringbook.exercises;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringbook.ledger.Working;
+
+/**
+ * What a learner is told about an answer, in plain text.
+ *
+ * @param happened one kind sentence on what was found
+ * @param working how the right answer comes about, line by line; empty where there is nothing to
+ *     work out
+ * @param next what to do next; empty where nothing is left to do
+ */
+public record Feedback(String happened, List<String> working, String next) {
+
+  public Feedback {
+    working = List.copyOf(working);
+  }
+
+  /** What to tell the learner about {@code mark}. */
+  public static Feedback of(Mark mark) {
+    FeedbackWords words = new FeedbackWords(mark);
+    List<String> working =
+        mark.exercise()
+            .task()
+            .show(
+                new Task.Cases<List<String>>() {
+                  @Override
+                  public List<String> number(NumberTask task) {
+                    return lines(Working.of(mark.exercise().reckoning(), task.quantity()));
+                  }
+
+                  @Override
+                  public List<String> choice(ChoiceTask task) {
+                    ChoiceTask.Option right = task.options().get(task.rightIndex());
+                    return List.of(mark.exercise().answerText(), right.because().markdown());
+                  }
+                });
+    return new Feedback(
+        mark.verdict().show(words), working, mark.verdict().show(new NextWords(mark)));
+  }
+
+  /** The working in plain lines: formula or rule, numbers put in, result. */
+  static List<String> lines(Working working) {
+    List<String> lines = new ArrayList<>();
+    working.formula().ifPresent(line -> lines.add(line.text()));
+    if (!working.rule().isEmpty()) {
+      lines.add(working.rule());
+    }
+    working.numbers().ifPresent(line -> lines.add(line.text()));
+    lines.add(working.result().text());
+    return lines;
+  }
+}

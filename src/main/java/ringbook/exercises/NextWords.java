@@ -1,0 +1,108 @@
+package ringbook.exercises;
+
+import ringbook.units.Dimension;
+
+/** What to do next, for each verdict. */
+final class NextWords implements Verdict.Cases<String> {
+
+  private static final String FOLLOW =
+      "Go through the working line by line and put your own numbers beside it.";
+
+  private final Mark mark;
+
+  NextWords(Mark mark) {
+    this.mark = mark;
+  }
+
+  @Override
+  public String right() {
+    return "";
+  }
+
+  @Override
+  public String blank() {
+    return "Read the working, cover it up, and try it yourself.";
+  }
+
+  @Override
+  public String unreadable(Verdict.Unreadable verdict) {
+    return "Write " + mark.exercise().answerHint() + ", and nothing else.";
+  }
+
+  @Override
+  public String unitMissing(Verdict.UnitMissing verdict) {
+    return verdict.fits().isPresent()
+        ? "Write the unit beside every number: without it nobody can use your notes."
+        : "Write the unit beside every number, then compare with the working.";
+  }
+
+  @Override
+  public String wrongKind(Verdict.WrongKind verdict) {
+    return "Read the question again and say in words what is asked for, then look at the working.";
+  }
+
+  @Override
+  public String unitSwapped(Verdict.UnitSwapped verdict) {
+    return "Check which unit each number you put in is in, and which one comes out.";
+  }
+
+  @Override
+  public String tenfold(Verdict.Tenfold verdict) {
+    boolean length = verdictDimension() == Dimension.LENGTH;
+    return length
+        ? "Turn all lengths into one unit before you put them in: 1 m = 100 cm = 1000 mm."
+        : "Turn all numbers into one unit before you put them in, and check the decimal point.";
+  }
+
+  @Override
+  public String signTurned() {
+    return "Make a sketch and mark which direction counts as plus.";
+  }
+
+  @Override
+  public String roundedEarly() {
+    return "Keep all digits until the last line, and round only there.";
+  }
+
+  @Override
+  public String notWhole() {
+    return "See in the working whether the number is to be rounded up or down.";
+  }
+
+  @Override
+  public String oneOff(Verdict.OneOff verdict) {
+    return "See in the working how the number is rounded, and count the first and the last only once.";
+  }
+
+  @Override
+  public String off(Verdict.Off verdict) {
+    return FOLLOW;
+  }
+
+  @Override
+  public String otherOption(Verdict.OtherOption verdict) {
+    return "Compare your reason with the one of the right answer.";
+  }
+
+  @Override
+  public String noSuchOption(Verdict.NoSuchOption verdict) {
+    return "Write only the letter of the option.";
+  }
+
+  private Dimension verdictDimension() {
+    return mark.exercise()
+        .task()
+        .show(
+            new Task.Cases<Dimension>() {
+              @Override
+              public Dimension number(NumberTask task) {
+                return task.entry(mark.exercise().reckoning()).unit().dimension();
+              }
+
+              @Override
+              public Dimension choice(ChoiceTask task) {
+                return Dimension.RATIO;
+              }
+            });
+  }
+}

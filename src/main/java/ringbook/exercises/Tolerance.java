@@ -1,0 +1,61 @@
+package ringbook.exercises;
+
+import java.util.OptionalDouble;
+import ringbook.ledger.Quantity;
+
+/**
+ * How far from the true value an answer still counts as right, and as near. All in the unit the
+ * quantity is printed in.
+ *
+ * <p>Right is what lies within the tolerance the author stated, or else within one whole step of
+ * the last digit the course prints (a learner who goes on with printed numbers is often one step
+ * off), but no more than {@link #KIND} of the value where the steps are coarse. What the course
+ * itself prints is always right. So is a number the learner rounded properly, to two significant
+ * digits at least or to as many as the course prints. Near is what lies within {@link #NEAR}, or
+ * within twice the tolerance stated. Common practice, no source.
+ *
+ * @param truth the true value, finite
+ * @param slack right within this
+ * @param near near within this
+ * @param digits significant digits a rounded answer must have
+ */
+record Tolerance(double truth, double slack, double near, int digits) {
+
+  private static final double KIND = 0.05;
+  private static final double NEAR = 0.05;
+
+  /** Forgives what binary fractions add, far below anything printed. */
+  private static final double BINARY = 1e-9;
+
+  static Tolerance of(Quantity quantity, double truthSi, OptionalDouble stated) {
+    double truth = quantity.unit().fromSi(truthSi);
+    double size = Math.abs(truth);
+    double printed = quantity.rounding().slack(truth);
+    double wanted =
+        stated.isPresent() ? stated.getAsDouble() * size : Math.min(2 * printed, KIND * size);
+    double slack = Math.max(printed, wanted);
+    double near = Math.max(slack, Math.max(NEAR * size, 2 * stated.orElse(0) * size));
+    int digits = LastDigit.significant(quantity.number(truthSi));
+    return new Tolerance(truth, slack, near, Math.max(1, Math.min(2, digits)));
+  }
+
+  /**
+   * Whether the answer is right.
+   *
+   * @param answer in the unit the quantity is printed in
+   * @param written how finely it was written, in the same unit
+   */
+  boolean accepts(double answer, LastDigit written) {
+    double allowed = written.digits() >= digits ? Math.max(slack, written.half()) : slack;
+    return within(answer, allowed);
+  }
+
+  /** Whether the answer is near. */
+  boolean isNear(double answer) {
+    return within(answer, near);
+  }
+
+  private boolean within(double answer, double allowed) {
+    return Math.abs(answer - truth) <= allowed + BINARY * (Math.abs(truth) + allowed);
+  }
+}

@@ -1,0 +1,49 @@
+package ringbook.exercises;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import ringbook.ledger.Reckoning;
+import ringbook.problems.Position;
+import ringbook.shots.Scene;
+
+/** Exercises for tests. */
+public final class Asked {
+
+  private static final Position NOWHERE = Position.ofFile("test");
+
+  private Asked() {}
+
+  /** Asks for {@code quantity} on {@code scene}, judged by the ledger's rounding. */
+  public static Exercise number(Scene scene, String quantity) {
+    return number(scene, quantity, OptionalDouble.empty());
+  }
+
+  /** Asks for {@code quantity} on {@code scene} with a tolerance stated. */
+  public static Exercise number(Scene scene, String quantity, OptionalDouble tolerance) {
+    return exercise(scene, new NumberTask(quantity, tolerance));
+  }
+
+  /** A choice; the right option's text begins with {@code +}. */
+  public static Exercise choice(Scene scene, String... texts) {
+    List<ChoiceTask.Option> options =
+        List.of(texts).stream()
+            .map(
+                text ->
+                    new ChoiceTask.Option(
+                        words(text.startsWith("+") ? text.substring(1) : text),
+                        text.startsWith("+"),
+                        words("Reason for " + text + ".")))
+            .toList();
+    return exercise(scene, new ChoiceTask(options));
+  }
+
+  private static Exercise exercise(Scene scene, Task task) {
+    return new Exercise(
+        "asked", "Asked", words("How much?"), Optional.empty(), Reckoning.of(scene), task);
+  }
+
+  private static Wording words(String markdown) {
+    return new Wording(markdown, NOWHERE);
+  }
+}
