@@ -5,17 +5,81 @@ import java.util.OptionalDouble;
 /** Reads plain decimal numbers the same way on every platform. */
 public final class Decimal {
 
+  private static final int LONGEST = 400;
+
   private Decimal() {}
 
   /**
-   * The number that {@code text} writes with digits, at most one point and a leading sign; empty
-   * where it is not such a number.
+   * The double nearest to the number that {@code text} writes: a sign ({@code +}, {@code -} or
+   * {@code −}), digits with at most one point, and where wanted {@code e} with a whole power of
+   * ten. Digits on one side of the point are enough. Empty for any other text, spaces included, for
+   * more than 400 characters, and for numbers too large for a double.
    */
   public static OptionalDouble parse(String text) {
-    try {
-      return OptionalDouble.of(Double.parseDouble(text));
-    } catch (NumberFormatException notANumber) {
+    if (text.isEmpty() || text.length() > LONGEST) {
       return OptionalDouble.empty();
     }
+    boolean negative = isMinus(text, 0);
+    int at = negative || text.charAt(0) == '+' ? 1 : 0;
+    StringBuilder digits = new StringBuilder();
+    int point = -1;
+    for (; at < text.length(); at++) {
+      char c = text.charAt(at);
+      if (c >= '0' && c <= '9') {
+        digits.append(c);
+      } else if (c == '.' && point < 0) {
+        point = digits.length();
+      } else {
+        break;
+      }
+    }
+    if (digits.length() == 0 || !endsWithPower(text, at)) {
+      return OptionalDouble.empty();
+    }
+    int before = (point < 0 ? digits.length() : point) + power(text, at);
+    double size = Digits.ofText(digits.toString(), before).toDouble();
+    return size == Double.POSITIVE_INFINITY
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(negative && size > 0 ? -size : size);
+  }
+
+  /**
+   * Whether {@code text} ends at {@code at}, or goes on with a power of ten of at most 4 digits.
+   */
+  private static boolean endsWithPower(String text, int at) {
+    if (at == text.length()) {
+      return true;
+    }
+    if (text.charAt(at) != 'e' && text.charAt(at) != 'E') {
+      return false;
+    }
+    int from = firstOfPower(text, at);
+    for (int i = from; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return text.length() > from && text.length() <= from + 4;
+  }
+
+  private static int power(String text, int at) {
+    if (at == text.length()) {
+      return 0;
+    }
+    int from = firstOfPower(text, at);
+    int size = 0;
+    for (int i = from; i < text.length(); i++) {
+      size = size * 10 + (text.charAt(i) - '0');
+    }
+    return isMinus(text, at + 1) ? -size : size;
+  }
+
+  private static int firstOfPower(String text, int e) {
+    boolean signed = isMinus(text, e + 1) || (e + 1 < text.length() && text.charAt(e + 1) == '+');
+    return signed ? e + 2 : e + 1;
+  }
+
+  private static boolean isMinus(String text, int at) {
+    return at < text.length() && (text.charAt(at) == '-' || text.charAt(at) == '\u2212');
   }
 }

@@ -1,37 +1,78 @@
 package ringbook.units;
 
-/** Prints numbers the same way on every platform, without locale. */
+/**
+ * Prints numbers the same way on every platform, without locale.
+ *
+ * <p>What is rounded is the shortest decimal text that stands for the double, as a person would
+ * write it, and halves go away from zero: 0.125 with two decimals is 0.13, and 4.35 with one is 4.4
+ * although its double lies a little below. Minus is the hyphen, zero has no sign, infinity is
+ * {@code ∞}; what is no number is printed as {@code not a number}.
+ */
 public final class Numbers {
+
+  private static final double FAST_LIMIT = 1e12;
+  private static final String THIN_SPACE = "\u202f";
 
   private Numbers() {}
 
-  /** {@code fixed(2.5, 2)} is {@code "2.50"}; values below 10^12, at most 6 decimals. */
+  /**
+   * {@code fixed(2.5, 2)} is {@code "2.50"}.
+   *
+   * @param decimals digits after the point, from 0 to 30
+   */
   public static String fixed(double value, int decimals) {
-    long scale = 1;
-    for (int i = 0; i < decimals; i++) {
-      scale *= 10;
+    if (!isFinite(value)) {
+      return special(value);
     }
-    long n = (long) Math.floor(Math.abs(value) * scale + 0.5);
-    String whole = (value < 0 && n > 0 ? "-" : "") + n / scale;
-    return decimals == 0 ? whole : whole + "." + String.valueOf(scale + n % scale).substring(1);
+    Require.atLeast("decimals", 0, decimals);
+    String text = size(Math.abs(value), decimals);
+    return value < 0 && hasDigitAboveZero(text) ? "-" + text : text;
   }
 
-  /** {@code value} with so many significant digits, without trailing zeros after the point. */
+  private static String size(double size, int decimals) {
+    if (decimals <= 12) {
+      long scale = 1;
+      for (int i = 0; i < decimals; i++) {
+        scale *= 10;
+      }
+      double scaled = size * scale;
+      double over = scaled - Math.floor(scaled);
+      // Away from a half the product's last bit cannot change the rounding.
+      if (scaled < FAST_LIMIT && Math.abs(over - 0.5) > 1e-3) {
+        return plain((long) Math.floor(scaled + 0.5), scale);
+      }
+    }
+    Digits digits = Digits.shortest(size);
+    digits.keep(digits.point() + decimals);
+    return digits.plain(decimals);
+  }
+
+  private static String plain(long n, long scale) {
+    String whole = Long.toString(n / scale);
+    return scale == 1 ? whole : whole + "." + Long.toString(scale + n % scale).substring(1);
+  }
+
+  /**
+   * {@code value} rounded to so many significant digits, without zeros at the end behind the point:
+   * {@code significant(0.0123456, 3)} is {@code "0.0123"}, {@code significant(123456, 3)} is {@code
+   * "123000"}.
+   *
+   * @param digits at least 1
+   */
   public static String significant(double value, int digits) {
-    if (value == 0) {
-      return "0";
+    if (!isFinite(value)) {
+      return special(value);
     }
-    int decimals = digits - 1;
-    double size = Math.abs(value);
-    while (size >= 10) {
-      size /= 10;
-      decimals--;
-    }
-    while (size < 1) {
-      size *= 10;
-      decimals++;
-    }
-    return trimmed(fixed(value, Math.max(0, Math.min(6, decimals))));
+    Require.atLeast("significant digits", 1, digits);
+    Digits number = Digits.shortest(Math.abs(value));
+    number.keep(digits);
+    String text = number.plain(number.decimals());
+    return value < 0 ? "-" + text : text;
+  }
+
+  /** All digits of the shortest text that stands for {@code value}, without a power of ten. */
+  public static String shortest(double value) {
+    return significant(value, 17);
   }
 
   /** {@code fixed} text without zeros (and point) at its end. */
@@ -47,5 +88,43 @@ public final class Numbers {
       end--;
     }
     return fixed.substring(0, end);
+  }
+
+  /**
+   * {@code fixed} text with narrow no-break spaces (U+202F) between groups of three digits before
+   * the point, where there are at least five of them: {@code 12 500}, but {@code 1250}. Groups by
+   * spaces: ISO 80000-1.
+   */
+  public static String grouped(String fixed) {
+    int start = fixed.startsWith("-") ? 1 : 0;
+    int end = fixed.indexOf('.') < 0 ? fixed.length() : fixed.indexOf('.');
+    if (end - start < 5) {
+      return fixed;
+    }
+    StringBuilder text = new StringBuilder(fixed);
+    for (int i = end - 3; i > start; i -= 3) {
+      text.insert(i, THIN_SPACE);
+    }
+    return text.toString();
+  }
+
+  private static boolean isFinite(double value) {
+    return Math.abs(value) < Double.POSITIVE_INFINITY;
+  }
+
+  private static String special(double value) {
+    if (Double.isNaN(value)) {
+      return "not a number";
+    }
+    return value > 0 ? "∞" : "-∞";
+  }
+
+  private static boolean hasDigitAboveZero(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= '1' && text.charAt(i) <= '9') {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -9,7 +9,11 @@ public final class Require {
   public static double positive(String name, String unit, double value) {
     if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
-          name + " must be a finite number above 0" + space(unit) + ", got " + value);
+          name
+              + " must be a finite number above 0"
+              + space(unit)
+              + ", got "
+              + Numbers.shortest(value));
     }
     return value;
   }
@@ -18,7 +22,11 @@ public final class Require {
   public static double notNegative(String name, String unit, double value) {
     if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
-          name + " must be a finite number of at least 0" + space(unit) + ", got " + value);
+          name
+              + " must be a finite number of at least 0"
+              + space(unit)
+              + ", got "
+              + Numbers.shortest(value));
     }
     return value;
   }
@@ -26,7 +34,8 @@ public final class Require {
   /** A finite number. */
   public static double finite(String name, double value) {
     if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(name + " must be a finite number, got " + value);
+      throw new IllegalArgumentException(
+          name + " must be a finite number, got " + Numbers.shortest(value));
     }
     return value;
   }
@@ -35,7 +44,13 @@ public final class Require {
   public static double within(String name, double low, double high, double value) {
     if (!(value >= low && value <= high)) {
       throw new IllegalArgumentException(
-          name + " must lie from " + low + " to " + high + ", got " + value);
+          name
+              + " must lie from "
+              + Numbers.shortest(low)
+              + " to "
+              + Numbers.shortest(high)
+              + ", got "
+              + Numbers.shortest(value));
     }
     return value;
   }
