@@ -114,7 +114,7 @@ public final class Num {
       return a;
     }
     if (a > HUGE) {
-      return longSide(a * TINY, b * TINY) * HUGE;
+      return longSide(a * 0x1p-600, b * 0x1p-600) * 0x1p600;
     }
     return b < TINY ? longSide(a * 0x1p600, b * 0x1p600) * 0x1p-600 : longSide(a, b);
   }
