@@ -55,6 +55,12 @@ public final class Ledger {
   private static Ledger standardEntries() {
     List<Quantity> all = new ArrayList<>();
     all.addAll(Givens.entries());
+    all.addAll(KitEntries.entries());
+    all.addAll(DistanceEntries.entries());
+    all.addAll(SamplingEntries.entries());
+    all.addAll(SharpEntries.entries());
+    all.addAll(DepthEntries.entries());
+    all.addAll(WaysOutEntries.entries());
     return new Ledger(all);
   }
 }

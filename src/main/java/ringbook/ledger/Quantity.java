@@ -45,6 +45,11 @@ public record Quantity(
     double compute(Reckoning reckoning);
   }
 
+  /** The number that stands for yes or no. */
+  static double answer(boolean yes) {
+    return yes ? 1 : 0;
+  }
+
   /** How a quantity comes about. */
   public sealed interface Definition {
     /** The method that computes it. */

@@ -1,5 +1,7 @@
 package ringbook.ledger;
 
+import ringbook.optics.FStops;
+import ringbook.units.FNumber;
 import ringbook.units.Num;
 import ringbook.units.Numbers;
 
@@ -16,7 +18,9 @@ public record Rounding(Kind kind, int digits) {
     /** Digits after the point. */
     DECIMALS,
     /** Significant digits. */
-    SIGNIFICANT
+    SIGNIFICANT,
+    /** Significant digits, except that the marks of an aperture dial go by their engraved names. */
+    MARK
   }
 
   /** So many digits after the point. */
@@ -29,10 +33,18 @@ public record Rounding(Kind kind, int digits) {
     return new Rounding(Kind.SIGNIFICANT, digits);
   }
 
+  /** The engraved name of an aperture mark ({@code 5.6} for 5.657); other f-numbers with digits. */
+  public static Rounding mark(int digits) {
+    return new Rounding(Kind.MARK, digits);
+  }
+
   /** The text of {@code number}. */
   public String text(double number) {
     if (Math.abs(number) == Double.POSITIVE_INFINITY) {
       return number > 0 ? "∞" : "−∞";
+    }
+    if (isMark(number)) {
+      return Numbers.significant(FStops.name(new FNumber(number)), 3);
     }
     return kind == Kind.DECIMALS
         ? Numbers.fixed(number, digits)
@@ -44,10 +56,17 @@ public record Rounding(Kind kind, int digits) {
    * the number.
    */
   public double slack(double number) {
+    if (isMark(number)) {
+      return Math.abs(FStops.name(new FNumber(number)) - number) + 0.05;
+    }
     if (kind == Kind.DECIMALS || number == 0) {
       return 0.5 * Num.pow(10, -digits);
     }
     double magnitude = Math.floor(Num.log(Math.abs(number)) / Num.log(10));
     return 0.5 * Num.pow(10, Math.min(0, magnitude - digits + 1));
+  }
+
+  private boolean isMark(double number) {
+    return kind == Kind.MARK && number > 0 && FStops.isMark(new FNumber(number));
   }
 }

@@ -1,0 +1,76 @@
+package ringbook.ledger;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringbook.optics.AngleOfView;
+import ringbook.optics.Sensor;
+import ringbook.units.Num;
+import ringbook.units.Unit;
+
+/** What follows from camera and lens alone. */
+final class KitEntries {
+
+  private KitEntries() {}
+
+  static List<Quantity> entries() {
+    List<Quantity> all = new ArrayList<>();
+    addSensor(all);
+    addAngles(all);
+    return all;
+  }
+
+  private static void addSensor(List<Quantity> all) {
+    all.add(
+        Entry.of("kit.diagonal", "diagonal of the sensor")
+            .meaning("The sensor from corner to corner.")
+            .symbol("d", Unit.MILLIMETRE)
+            .formula("sqrt(kit.sensorWidth ^ 2 + kit.sensorHeight ^ 2)")
+            .source("Pythagoras")
+            .checkedBy("CRP-01", "CRP-04", "CRP-05", "CRP-06")
+            .by(r -> Num.hypot(r.si("kit.sensorWidth"), r.si("kit.sensorHeight"))));
+    all.add(
+        Entry.of("kit.cropFactor", "crop factor")
+            .meaning(
+                "How many times the diagonal of this sensor goes into that of a 36 mm by 24 mm"
+                    + " frame.")
+            .symbol("k_{\\mathrm{c}}", Unit.ONE)
+            .formula("sqrt(36mm ^ 2 + 24mm ^ 2) / kit.diagonal")
+            .source("the rule by diagonal, on which 35 mm equivalent focal lengths rest")
+            .checkedBy("CRP-08", "CRP-13")
+            .by(r -> Sensor.FULL_FRAME_DIAGONAL.over(r.length("kit.diagonal"))));
+    all.add(
+        Entry.of("kit.pixelPitch", "pixel pitch")
+            .meaning("The distance from the middle of one pixel to the middle of the next.")
+            .symbol("p", Unit.MICROMETRE)
+            .formula("kit.sensorWidth / kit.pixelsAcross")
+            .source("division of the sensor into equal pixels")
+            .checkedBy("MOT-01")
+            .by(r -> r.length("kit.sensorWidth").metres() / r.si("kit.pixelsAcross")));
+    all.add(
+        Entry.of("kit.focalPixels", "focal length in pixels")
+            .meaning(
+                "The focal length counted in pixels, as programs that measure pictures use it.")
+            .symbol("f_{\\mathrm{px}}", Unit.PIXEL)
+            .rounded(Rounding.significant(4))
+            .formula("kit.focalLength / kit.pixelPitch")
+            .source("pinhole camera, textbooks of photogrammetry")
+            .checkedBy("OCV-02")
+            .by(r -> r.length("kit.focalLength").over(r.length("kit.pixelPitch"))));
+  }
+
+  private static void addAngles(List<Quantity> all) {
+    all.add(angle("kit.angleLong", "long side", "kit.sensorWidth", "\\beta_{\\mathrm{l}}"));
+    all.add(angle("kit.angleShort", "short side", "kit.sensorHeight", "\\beta_{\\mathrm{s}}"));
+    all.add(angle("kit.angleDiagonal", "diagonal", "kit.diagonal", "\\beta_{\\mathrm{d}}"));
+  }
+
+  private static Quantity angle(String key, String side, String length, String symbol) {
+    return Entry.of(key, "angle of view along the " + side)
+        .meaning("How wide the lens sees along the " + side + " when focused far away.")
+        .symbol(symbol, Unit.DEGREE)
+        .formula("2 * atan(" + length + " / (2 * kit.focalLength))")
+        .source("right triangle of half the side and the focal length")
+        .checkedBy("FOV-01", "FOV-03", "FOV-05", "FOV-10")
+        .by(r -> AngleOfView.of(r.length(length), r.length("kit.focalLength")).radians());
+  }
+}

@@ -1,0 +1,103 @@
+package ringbook.ledger;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringbook.optics.Sampling;
+import ringbook.units.Length;
+import ringbook.units.Unit;
+
+/** How finely the pixels sample the object, and how far one may stand for the detail wanted. */
+final class SamplingEntries {
+
+  private SamplingEntries() {}
+
+  static List<Quantity> entries() {
+    List<Quantity> all = new ArrayList<>();
+    addSampling(all);
+    addFineness(all);
+    return all;
+  }
+
+  private static void addSampling(List<Quantity> all) {
+    all.add(sampling("distance.samplingNear", "near face", "distance.standoff", "near"));
+    all.add(sampling("distance.samplingMiddle", "middle", "distance.middle", "mid"));
+    all.add(sampling("distance.samplingFar", "far face", "distance.far", "far"));
+    all.add(
+        Entry.of("distance.samplingWanted", "sampling distance wanted")
+            .meaning("The largest length on the object that may fall on one pixel.")
+            .symbol("g_{\\mathrm{want}}", Unit.MILLIMETRE)
+            .formula("aim.detail / aim.pixelsPerDetail")
+            .source("sampling theorem asks for 2 pixels; 3 is common practice, no source")
+            .by(r -> r.length("aim.detail").metres() / r.si("aim.pixelsPerDetail")));
+  }
+
+  private static Quantity sampling(String key, String where, String distance, String index) {
+    return Entry.of(key, "sampling distance at the " + where)
+        .meaning("The length on the object, seen square on, that falls on one pixel there.")
+        .symbol("g_{\\mathrm{" + index + "}}", Unit.MILLIMETRE)
+        .formula("kit.pixelPitch * (" + distance + " - kit.focalLength) / kit.focalLength")
+        .source("thin lens; textbooks of photogrammetry")
+        .checkedBy("GSD-01", "GSD-04")
+        .by(
+            r ->
+                Sampling.onObject(
+                        r.length("kit.pixelPitch"), r.length("kit.focalLength"), r.length(distance))
+                    .metres());
+  }
+
+  private static void addFineness(List<Quantity> all) {
+    all.add(
+        Entry.of("distance.pixelsOnDetail", "pixels on the smallest detail")
+            .meaning("How many pixels the smallest detail wanted spans at the far face.")
+            .symbol("k_{\\mathrm{far}}", Unit.PIXEL)
+            .formula("aim.detail / distance.samplingFar")
+            .source("division")
+            .by(r -> r.length("aim.detail").over(r.length("distance.samplingFar"))));
+    all.add(
+        Entry.of("distance.fine", "sampled finely enough")
+            .meaning("Whether even the far face is sampled as finely as wanted.")
+            .symbol("\\mathrm{fine}", Unit.ANSWER)
+            .formula("distance.samplingFar <= distance.samplingWanted")
+            .source("comparison; the far face is the coarsest")
+            .by(
+                r ->
+                    Quantity.answer(
+                        r.si("distance.samplingFar") <= r.si("distance.samplingWanted"))));
+    all.add(
+        Entry.of("distance.largest", "largest standoff")
+            .meaning("The farthest the lens may be from the near face for the detail wanted.")
+            .symbol("u_{\\max}", Unit.CENTIMETRE)
+            .formula(
+                "kit.focalLength * (1 + distance.samplingWanted / kit.pixelPitch)"
+                    + " - distance.turningWidth")
+            .source("thin lens, solved for the distance of the far face")
+            .checkedBy("GSD-04")
+            .by(SamplingEntries::largest));
+  }
+
+  private static double largest(Reckoning r) {
+    Length far =
+        Sampling.distance(
+            r.length("kit.pixelPitch"),
+            r.length("kit.focalLength"),
+            r.length("distance.samplingWanted"));
+    Length largest = far.minus(r.length("distance.turningWidth"));
+    Length closest = r.scene().kit().lens().closestFocus();
+    if (largest.compareTo(closest) < 0) {
+      Length there =
+          Sampling.onObject(
+              r.length("kit.pixelPitch"),
+              r.length("kit.focalLength"),
+              closest.plus(r.length("distance.turningWidth")));
+      double detail = there.times(r.si("aim.pixelsPerDetail")).metres();
+      throw new RefusedException(
+          "Even at its closest focus, "
+              + r.text("kit.closestFocus")
+              + ", this lens does not sample the far face finely enough.",
+          "From there it shows a detail of "
+              + r.ledger().get("aim.detail").text(detail)
+              + ". Ask for that, or take a longer lens.");
+    }
+    return largest.metres();
+  }
+}

@@ -1,0 +1,32 @@
+package ringbook.optics;
+
+import ringbook.units.Length;
+
+/** How far to stand so that the object fits the picture, and what the picture then covers. */
+public final class Framing {
+
+  private Framing() {}
+
+  /**
+   * Distance from the lens at which {@code extent} takes up {@code fill} of a side of the picture,
+   * {@code u = f (1 + S / (φ s))}. Source: thin lens, magnification {@code φ s / S}.
+   *
+   * @param focalLength f
+   * @param extent S, size of the object along that side of the picture
+   * @param side s, that side of the sensor
+   * @param fill φ, above 0, up to 1
+   */
+  public static Length standoff(Length focalLength, Length extent, Length side, double fill) {
+    return focalLength.times(1 + extent.over(side.times(fill)));
+  }
+
+  /** Width of what a side of the sensor shows at {@code distance}, {@code s / m}. */
+  public static Length field(Length focalLength, Length side, Length distance) {
+    return side.times(1 / ThinLens.magnification(focalLength, distance));
+  }
+
+  /** Share of a side of the picture that {@code extent} takes up at {@code distance}. */
+  public static double filled(Length focalLength, Length extent, Length side, Length distance) {
+    return ThinLens.magnification(focalLength, distance) * extent.over(side);
+  }
+}
