@@ -89,7 +89,7 @@ final class SamplingEntries {
               r.length("kit.pixelPitch"),
               r.length("kit.focalLength"),
               closest.plus(r.length("distance.turningWidth")));
-      double detail = there.times(r.si("aim.pixelsPerDetail")).metres();
+      double detail = there.times(r.scene().aim().pixelsPerDetail()).metres();
       throw new RefusedException(
           "Even at its closest focus, "
               + r.text("kit.closestFocus")
