@@ -1,0 +1,102 @@
+package ringbook.course;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import ringbook.exercises.Wording;
+import ringbook.problems.Nearest;
+import ringbook.problems.Position;
+import ringbook.problems.Problems;
+
+/** The fields of one exercise or option; what is missing or of the wrong kind is told. */
+final class ExerciseFields {
+
+  private final YamlNode.Fields fields;
+  private final List<String> lines;
+  private final Problems problems;
+
+  /**
+   * Reads from {@code fields}.
+   *
+   * @param lines the lines of the file, to find where a text in block style begins
+   */
+  ExerciseFields(YamlNode.Fields fields, List<String> lines, Problems problems) {
+    this.fields = fields;
+    this.lines = lines;
+    this.problems = problems;
+  }
+
+  /** The same for the fields below one of these. */
+  ExerciseFields below(YamlNode.Fields inner) {
+    return new ExerciseFields(inner, lines, problems);
+  }
+
+  boolean has(String name) {
+    return fields.find(name).isPresent();
+  }
+
+  Optional<YamlNode.Field> find(String name) {
+    return fields.find(name);
+  }
+
+  /** Where the value of the field stands, or the field, or else all of them. */
+  Position position(String name) {
+    return find(name).map(field -> field.value().position()).orElse(fields.position());
+  }
+
+  /** Tells every field that is not one of {@code known}; {@code thing} is what they belong to. */
+  void refuseOthers(String thing, Set<String> known) {
+    for (YamlNode.Field field : fields.fields().values()) {
+      if (!known.contains(field.name())) {
+        problems.add(
+            field.position(),
+            thing + " has no field '" + field.name() + "'",
+            Nearest.help(field.name(), known));
+      }
+    }
+  }
+
+  /** The text of a field that must be there, on one line. */
+  Optional<String> line(String name) {
+    return text(name).map(text -> text.text().strip().replace('\n', ' '));
+  }
+
+  /** The Markdown of a field that must be there, with the place where its words begin. */
+  Optional<Wording> wording(String name) {
+    return text(name).map(text -> new Wording(text.text().strip(), begin(text)));
+  }
+
+  private Optional<YamlNode.Text> text(String name) {
+    Optional<YamlNode.Field> field = find(name);
+    if (field.isEmpty()) {
+      problems.add(fields.position(), "'" + name + ":' is missing", "add it to the exercise");
+      return Optional.empty();
+    }
+    if (field.get().value() instanceof YamlNode.Text text && !text.text().isBlank()) {
+      return Optional.of(text);
+    }
+    problems.add(
+        field.get().position(),
+        field.get().value() instanceof YamlNode.Text
+            ? "'" + name + ":' is empty"
+            : "'" + name + ":' must be a text, not " + field.get().value().kind(),
+        "write it behind the colon");
+    return Optional.empty();
+  }
+
+  /** In block style ({@code |}) the words begin on the next line that is not blank, indented. */
+  private Position begin(YamlNode.Text text) {
+    Position at = text.position();
+    String line = at.line() <= lines.size() ? lines.get(at.line() - 1) : "";
+    int column = at.column() - 1;
+    if (column < 0 || column >= line.length() || "|>".indexOf(line.charAt(column)) < 0) {
+      return at;
+    }
+    int below = at.line();
+    while (below < lines.size() - 1 && lines.get(below).isBlank()) {
+      below++;
+    }
+    String first = below < lines.size() ? lines.get(below) : "";
+    return new Position(at.file(), below + 1, first.length() - first.stripLeading().length() + 1);
+  }
+}
