@@ -1,0 +1,113 @@
+package ringbook.output.book;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import ringbook.course.ComposedCourse;
+import ringbook.course.ComposedExercise;
+import ringbook.course.ComposedFigure;
+import ringbook.course.ComposedLesson;
+import ringbook.course.ComposedQuantity;
+import ringbook.course.CourseInfo;
+
+/**
+ * The course in the order of the book, as the template reads it.
+ *
+ * @param info title page matter
+ * @param date of the edition as a person writes it, {@code 2 November 2026}
+ * @param mark drawing of the title page, an SVG element
+ * @param chapters one a lesson
+ * @param solved the chapters that have exercises, for the solutions
+ * @param quantities in the order of the ledger, for the appendix
+ * @param index the same by name
+ */
+public record BookPages(
+    CourseInfo info,
+    String date,
+    String mark,
+    List<Chapter> chapters,
+    List<Chapter> solved,
+    List<ComposedQuantity> quantities,
+    List<ComposedQuantity> index) {
+
+  private static final DateTimeFormatter PLAIN_DATE =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+  /**
+   * A lesson as a chapter.
+   *
+   * @param lesson whose chapter it is
+   * @param mark its place on the ring of stations, an SVG element
+   * @param pieces its content in order
+   * @param exercises those of the pieces that are exercises
+   */
+  public record Chapter(
+      ComposedLesson lesson, String mark, List<Piece> pieces, List<Question> exercises) {}
+
+  /**
+   * One piece of a chapter; exactly one part is set, the others are null as templates expect.
+   *
+   * @param xhtml running text
+   * @param figure a figure
+   * @param question an exercise
+   */
+  public record Piece(String xhtml, Drawing figure, Question question) {}
+
+  /**
+   * A figure with its numbers set for the page.
+   *
+   * @param figure the figure
+   * @param parts rows of its table, in as many parts as stand side by side
+   */
+  public record Drawing(ComposedFigure figure, List<List<List<String>>> parts) {}
+
+  /**
+   * An exercise where it is asked.
+   *
+   * @param exercise the exercise
+   * @param label its number in the book, {@code 3.2}
+   * @param level of its heading: 2 before the first section of the lesson, 3 in a section
+   */
+  public record Question(ComposedExercise exercise, String label, int level) {}
+
+  /** Lays the course out as pages. */
+  public static BookPages of(ComposedCourse course) {
+    int stations = course.lessons().size();
+    List<Chapter> chapters = course.lessons().stream().map(l -> chapter(l, stations)).toList();
+    List<ComposedQuantity> byName = new ArrayList<>(course.quantities());
+    byName.sort(Comparator.comparing(q -> q.name().toLowerCase(Locale.ROOT)));
+    return new BookPages(
+        course.info(),
+        LocalDate.parse(course.info().date()).format(PLAIN_DATE),
+        StationMark.title(stations),
+        chapters,
+        chapters.stream().filter(c -> !c.exercises().isEmpty()).toList(),
+        course.quantities(),
+        byName);
+  }
+
+  private static Chapter chapter(ComposedLesson lesson, int stations) {
+    List<Piece> pieces = new ArrayList<>();
+    List<Question> questions = new ArrayList<>();
+    int level = 2;
+    for (ComposedLesson.Block block : lesson.blocks()) {
+      if (block instanceof ComposedLesson.Markup markup) {
+        level = markup.xhtml().contains("<h2") ? 3 : level;
+        pieces.add(new Piece(markup.xhtml(), null, null));
+      } else if (block instanceof ComposedLesson.FigureBlock shown) {
+        pieces.add(
+            new Piece(null, new Drawing(shown.figure(), TableParts.of(shown.figure())), null));
+      } else if (block instanceof ComposedLesson.ExerciseBlock asked) {
+        String label = lesson.number() + "." + asked.exercise().number();
+        Question question = new Question(asked.exercise(), label, level);
+        questions.add(question);
+        pieces.add(new Piece(null, null, question));
+      }
+    }
+    String mark = StationMark.chapter(lesson.number(), stations);
+    return new Chapter(lesson, mark, List.copyOf(pieces), List.copyOf(questions));
+  }
+}

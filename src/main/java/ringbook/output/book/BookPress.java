@@ -1,0 +1,52 @@
+package ringbook.output.book;
+
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.w3c.dom.Document;
+import ringbook.course.CourseInfo;
+
+/** From the print document to the bytes of the PDF. */
+final class BookPress {
+
+  private BookPress() {}
+
+  /**
+   * Sets the pages.
+   *
+   * @throws BookException if the page maker warns of anything
+   */
+  static byte[] press(Document print, BookFonts fonts, CourseInfo info) throws IOException {
+    BookWarnings warnings = new BookWarnings();
+    try (PDDocument pdf = new PDDocument();
+        PdfBoxRenderer renderer = builder(print, fonts, pdf, warnings).buildPdfRenderer()) {
+      renderer.createPDFKeepOpen();
+      warnings.check();
+      BookDates.fix(pdf, info);
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      pdf.save(bytes);
+      return bytes.toByteArray();
+    }
+  }
+
+  private static PdfRendererBuilder builder(
+      Document print, BookFonts fonts, PDDocument pdf, BookWarnings warnings) throws IOException {
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.usePDDocument(pdf);
+    fonts.giveTo(builder, pdf);
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    builder.usePdfUaAccessibility(true);
+    builder.usePdfAConformance(PdfAConformance.PDFA_2_A);
+    builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+    builder.withProducer("Ringbook");
+    builder.withDiagnosticConsumer(warnings);
+    builder.withW3cDocument(print, null);
+    return builder;
+  }
+}

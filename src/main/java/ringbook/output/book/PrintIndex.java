@@ -1,0 +1,53 @@
+package ringbook.output.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/**
+ * Fills the index of quantities: for each the first place in every chapter that states it. The
+ * style sheet prints the page numbers.
+ */
+final class PrintIndex {
+
+  private PrintIndex() {}
+
+  static void fill(Element root) {
+    Map<String, List<String>> uses = new LinkedHashMap<>();
+    for (Element section : Elements.named(root, "section")) {
+      if (Elements.hasClass(section, "lesson")) {
+        gather(section, uses);
+      }
+    }
+    for (Element entry : Elements.named(root, "span")) {
+      for (String use : uses.getOrDefault(entry.getAttribute("data-index"), List.of())) {
+        entry.appendChild(entry.getOwnerDocument().createTextNode(", "));
+        entry.appendChild(pageLink(entry.getOwnerDocument(), use));
+      }
+    }
+  }
+
+  private static void gather(Element lesson, Map<String, List<String>> uses) {
+    Map<String, String> first = new LinkedHashMap<>();
+    for (Element element : Elements.all(lesson)) {
+      String key = element.getAttribute("data-key");
+      if (!key.isEmpty() && !first.containsKey(key)) {
+        if (!element.hasAttribute("id")) {
+          element.setAttribute("id", "use-" + lesson.getAttribute("id") + "-" + key);
+        }
+        first.put(key, element.getAttribute("id"));
+      }
+    }
+    first.forEach((key, id) -> uses.computeIfAbsent(key, k -> new ArrayList<>()).add(id));
+  }
+
+  private static Element pageLink(Document document, String id) {
+    Element link = document.createElementNS(document.getDocumentElement().getNamespaceURI(), "a");
+    link.setAttribute("href", "#" + id);
+    link.setAttribute("class", "page");
+    return link;
+  }
+}

@@ -1,0 +1,60 @@
+package ringbook.output.book;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import org.w3c.dom.Element;
+
+/**
+ * Turns links inside the course into links inside the book. The style sheet adds the page number to
+ * those of class {@code see}, and the address to those of class {@code outside}.
+ */
+final class PrintLinks {
+
+  private static final String COURSE = "course:";
+  private static final String QUANTITIES = "quantities";
+
+  private PrintLinks() {}
+
+  static void resolve(Element root) throws BookException {
+    Set<String> ids = ids(root);
+    for (Element link : Elements.named(root, "a")) {
+      String href = link.getAttribute("href");
+      if (href.startsWith(COURSE)) {
+        String target = target(href.substring(COURSE.length()), ids);
+        link.setAttribute("href", "#" + target);
+        Elements.addClass(link, target.startsWith("quantity-") ? "to-quantity" : "see");
+      } else if (!href.isEmpty() && !href.startsWith("#")) {
+        Elements.addClass(link, href.equals(Elements.text(link)) ? "address" : "outside");
+      }
+      String resolved = link.getAttribute("href");
+      if (resolved.startsWith("#") && !ids.contains(resolved.substring(1))) {
+        throw new BookException(
+            "the link '" + Elements.text(link) + "' to '" + href + "' leads nowhere in the book");
+      }
+    }
+  }
+
+  private static Set<String> ids(Element root) {
+    Set<String> ids = new LinkedHashSet<>();
+    for (Element element : Elements.all(root)) {
+      if (element.hasAttribute("id") && !ids.add(element.getAttribute("id"))) {
+        throw new IllegalStateException("two places called '" + element.getAttribute("id") + "'");
+      }
+    }
+    return ids;
+  }
+
+  /** The id in the book of {@code LESSON}, {@code LESSON#ID} or {@code quantities#KEY}. */
+  private static String target(String place, Set<String> ids) {
+    int hash = place.indexOf('#');
+    String page = hash < 0 ? place : place.substring(0, hash);
+    String id = place.substring(hash + 1);
+    if (page.equals(QUANTITIES)) {
+      return hash < 0 ? QUANTITIES : "quantity-" + id;
+    }
+    if (hash < 0) {
+      return "lesson-" + page;
+    }
+    return !ids.contains(id) && ids.contains("exercise-" + id) ? "exercise-" + id : id;
+  }
+}
