@@ -27,7 +27,8 @@ final class NumberJudge {
   }
 
   Verdict judge(String written) {
-    boolean endless = INFINITE.contains(Plain.folded(written));
+    String folded = Plain.folded(written);
+    boolean endless = INFINITE.contains(folded) || folded.startsWith("∞");
     if (endless || Math.abs(truthSi) == Double.POSITIVE_INFINITY) {
       return judgeEndless(endless, written);
     }

@@ -107,6 +107,9 @@ public record Quantity(
    */
   public String text(double si) {
     String number = number(si);
+    if (Math.abs(si) == Double.POSITIVE_INFINITY) {
+      return number; // endless in every unit
+    }
     String symbol = unit.symbol();
     if (unit == Unit.F_STOP) {
       return symbol + number;

@@ -46,6 +46,9 @@ public record Rounding(Kind kind, int digits) {
     if (isMark(number)) {
       return Numbers.significant(FStops.name(new FNumber(number)), 3);
     }
+    if (kind == Kind.SIGNIFICANT && Math.abs(number) >= Num.pow(10, digits)) {
+      return Numbers.fixed(number, 0);
+    }
     return kind == Kind.DECIMALS
         ? Numbers.fixed(number, digits)
         : Numbers.significant(number, digits);
