@@ -1,0 +1,84 @@
+/* What a page does beyond being read: remembers light or dark, brings the current station of the
+   strip into view, opens an entry that is linked to, and makes wide parts reachable by keyboard. */
+(function () {
+  "use strict";
+  var KEY = "ringbook.page";
+  var root = document.documentElement;
+
+  function remembered() {
+    try {
+      return window.localStorage.getItem(KEY);
+    } catch (denied) {
+      return null;
+    }
+  }
+
+  function remember(look) {
+    try {
+      window.localStorage.setItem(KEY, look);
+    } catch (denied) {
+      /* The choice then holds for this page only. */
+    }
+  }
+
+  function isDark() {
+    var look = root.getAttribute("data-page");
+    return look ? look === "dark" : window.matchMedia("(prefers-color-scheme: dark)").matches;
+  }
+
+  function show(look) {
+    if (look === "dark" || look === "light") {
+      root.setAttribute("data-page", look);
+    }
+  }
+
+  show(remembered());
+
+  function hangUpLamp() {
+    var lamp = document.querySelector(".lamp");
+    function name() {
+      lamp.textContent = isDark() ? "Light page" : "Dark page";
+    }
+    lamp.addEventListener("click", function () {
+      var look = isDark() ? "light" : "dark";
+      show(look);
+      remember(look);
+      name();
+    });
+    name();
+    lamp.hidden = false;
+  }
+
+  function bringStationIntoView() {
+    var strip = document.querySelector(".strip");
+    var here = strip && strip.querySelector(".is-here");
+    if (here) {
+      strip.scrollLeft = here.offsetLeft - (strip.clientWidth - here.offsetWidth) / 2;
+    }
+  }
+
+  /* A part that scrolls by itself must take the focus, but only where it does scroll. */
+  function markScrolling() {
+    document.querySelectorAll("div.table, div.drawing").forEach(function (part) {
+      if (part.scrollWidth > part.clientWidth) {
+        part.setAttribute("tabindex", "0");
+        part.setAttribute("role", "region");
+        part.setAttribute("aria-label", (part.getAttribute("data-scrolls") || "Table") + ", scrolls sideways");
+      } else if (part.hasAttribute("tabindex")) {
+        part.removeAttribute("tabindex");
+        part.removeAttribute("role");
+        part.removeAttribute("aria-label");
+      }
+    });
+  }
+
+  document.addEventListener("DOMContentLoaded", function () {
+    hangUpLamp();
+    bringStationIntoView();
+    markScrolling();
+    window.addEventListener("resize", markScrolling);
+    document.querySelectorAll("details").forEach(function (box) {
+      box.addEventListener("toggle", markScrolling);
+    });
+  });
+})();

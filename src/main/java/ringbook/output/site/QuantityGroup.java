@@ -1,0 +1,47 @@
+package ringbook.output.site;
+
+import freemarker.core.TemplateXMLOutputModel;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import ringbook.course.ComposedQuantity;
+
+/**
+ * Quantities whose keys begin with the same word.
+ *
+ * @param name that word
+ * @param rows the quantities in order
+ */
+public record QuantityGroup(String name, List<Row> rows) {
+
+  /** Keeps the rows. */
+  public QuantityGroup {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * One quantity.
+   *
+   * @param entry its plain texts
+   * @param symbol typeset
+   * @param formula typeset
+   */
+  public record Row(
+      ComposedQuantity entry, TemplateXMLOutputModel symbol, TemplateXMLOutputModel formula) {}
+
+  /** The quantities by group, both in the order of the ledger. */
+  static List<QuantityGroup> of(List<ComposedQuantity> quantities, Fragments fragments) {
+    Map<String, List<Row>> groups = new LinkedHashMap<>();
+    for (ComposedQuantity entry : quantities) {
+      String group = entry.key().substring(0, entry.key().indexOf('.'));
+      Row row =
+          new Row(
+              entry, fragments.ready(entry.symbolXhtml()), fragments.ready(entry.formulaXhtml()));
+      groups.computeIfAbsent(group, g -> new ArrayList<>()).add(row);
+    }
+    return groups.entrySet().stream()
+        .map(e -> new QuantityGroup(e.getKey(), e.getValue()))
+        .toList();
+  }
+}
