@@ -61,6 +61,9 @@ public final class Ledger {
     all.addAll(SharpEntries.entries());
     all.addAll(DepthEntries.entries());
     all.addAll(WaysOutEntries.entries());
+    all.addAll(RingEntries.entries());
+    all.addAll(SeenEntries.entries());
+    all.addAll(PairEntries.entries());
     return new Ledger(all);
   }
 }
