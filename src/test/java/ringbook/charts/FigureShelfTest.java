@@ -1,0 +1,140 @@
+package ringbook.charts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Element;
+import ringbook.Scenes;
+import ringbook.figures.Figure;
+import ringbook.figures.Fill;
+import ringbook.figures.Ink;
+import ringbook.figures.SvgReading;
+import ringbook.ledger.Quantity;
+import ringbook.ledger.Reckoning;
+
+/** What holds for every figure. */
+final class FigureShelfTest {
+
+  private static final Set<String> ELEMENTS =
+      Set.of(
+          "svg",
+          "title",
+          "desc",
+          "g",
+          "line",
+          "polyline",
+          "polygon",
+          "circle",
+          "rect",
+          "path",
+          "text");
+
+  static List<String> names() {
+    return FigureShelf.names();
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void a_figure_is_one_labelled_image_with_ids_of_its_own(String name) throws Exception {
+    Figure figure = draw(name, Scenes.pot(), "owl-3");
+    Element root = SvgReading.root(figure.svg());
+    assertThat(root.getNamespaceURI()).isEqualTo("http://www.w3.org/2000/svg");
+    assertThat(root.getAttribute("role")).isEqualTo("img");
+    assertThat(root.getAttribute("width")).isEqualTo("100%");
+    assertThat(root.getAttribute("viewBox")).startsWith("0 0 560 ");
+    assertThat(root.getAttribute("aria-labelledby")).isEqualTo("owl-3-title owl-3-desc");
+    List<String> ids = new ArrayList<>();
+    for (Element element : SvgReading.all(root, "*")) {
+      if (element.hasAttribute("id")) {
+        ids.add(element.getAttribute("id"));
+      }
+    }
+    assertThat(ids).containsExactly("owl-3-title", "owl-3-desc");
+    assertThat(SvgReading.all(root, "title").get(0).getTextContent()).isEqualTo(figure.title());
+    assertThat(SvgReading.all(root, "desc").get(0).getTextContent())
+        .isEqualTo(figure.description());
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void a_figure_uses_plain_shapes_and_the_classes_of_the_palette(String name) throws Exception {
+    Set<String> classes = new HashSet<>(Set.of("", "fig"));
+    Set<String> colours = new HashSet<>(Set.of("", "none"));
+    for (Ink ink : Ink.values()) {
+      classes.add(ink.styleClass());
+      colours.add(ink.colour());
+    }
+    for (Fill fill : Fill.values()) {
+      classes.add(fill.styleClass());
+      colours.add(fill.colour());
+    }
+    String svg = draw(name, Scenes.potWithLensCamera(), "x").svg();
+    assertThat(svg).doesNotContain("style=", "href", "url(", "var(", "NaN", "Infinity");
+    for (Element element : SvgReading.all(SvgReading.root(svg), "*")) {
+      assertThat(ELEMENTS).contains(element.getLocalName());
+      assertThat(classes).contains(element.getAttribute("class").split(" "));
+      assertThat(colours).contains(element.getAttribute("fill"), element.getAttribute("stroke"));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void the_same_scene_gives_the_same_bytes_in_any_language(String name) {
+    Locale before = Locale.getDefault();
+    Figure first = draw(name, Scenes.pot(), "a");
+    try {
+      Locale.setDefault(Locale.GERMANY);
+      assertThat(draw(name, Scenes.pot(), "a")).isEqualTo(first);
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void its_table_tells_what_the_ledger_tells(String name) {
+    Reckoning reckoning = Reckoning.of(Scenes.pot());
+    Figure figure = FigureShelf.draw(name, Map.of(), reckoning, "a");
+    List<String> checked = new ArrayList<>();
+    for (List<String> row : figure.tableRows()) {
+      for (Quantity quantity : reckoning.ledger().quantities()) {
+        if (quantity.name().equalsIgnoreCase(row.get(0))) {
+          assertThat(row.get(1)).as(row.get(0)).isEqualTo(reckoning.text(quantity.key()));
+          checked.add(quantity.key());
+        }
+      }
+    }
+    assertThat(checked).as("rows of " + name + " that are entries of the ledger").isNotEmpty();
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("ringbook.Scenes#seeds")
+  void any_scene_gives_every_figure_or_its_reason(long seed) throws Exception {
+    for (String name : FigureShelf.names()) {
+      Figure figure = draw(name, Scenes.random(seed), "r");
+      assertThat(SvgReading.root(figure.svg()).getLocalName()).as(name).isEqualTo("svg");
+      assertThat(figure.svg()).as(name).doesNotContain("NaN", "Infinity");
+      assertThat(figure.description()).as(name).endsWith(".");
+      assertThat(figure.tableRows()).as(name).isNotEmpty();
+    }
+  }
+
+  @Test
+  void an_unknown_name_is_a_mistake_of_the_program() {
+    assertThatThrownBy(() -> draw("ring-plans", Scenes.pot(), "a"))
+        .hasMessage("no figure is called 'ring-plans'");
+  }
+
+  private static Figure draw(String name, ringbook.shots.Scene scene, String idPrefix) {
+    return FigureShelf.draw(name, Map.of(), Reckoning.of(scene), idPrefix);
+  }
+}
