@@ -2,8 +2,12 @@ package ringbook.ledger;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import ringbook.shots.Scene;
+import ringbook.shots.SceneDetails;
 import ringbook.shots.SceneField;
 import ringbook.shots.SceneField.NumberField;
+import ringbook.units.Numbers;
 
 /** The entries that the scene states, one for each of its number fields. */
 final class Givens {
@@ -15,12 +19,37 @@ final class Givens {
     for (NumberField field : SceneField.numbers()) {
       entries.add(
           Entry.of(field.key(), field.name())
-              .meaning("Stated for the group.")
+              .meaning(meaning(field))
               .symbol(field.symbol(), field.unit())
               .rounded(Rounding.significant(4))
               .source("the scene")
-              .given(reckoning -> field.value().applyAsDouble(reckoning.scene())));
+              .given(reckoning -> value(field, reckoning.scene())));
     }
     return entries;
+  }
+
+  private static String meaning(NumberField field) {
+    OptionalDouble usual = SceneDetails.usual(field.key());
+    if (usual.isPresent()) {
+      String symbol = field.unit().symbol();
+      return "Stated for the group; "
+          + Numbers.significant(field.unit().fromSi(usual.getAsDouble()), 3)
+          + (symbol.isEmpty() ? "" : "\u00a0" + symbol)
+          + " where nothing is said.";
+    }
+    return SceneDetails.has(field.key())
+        ? "Stated for the group, where there is one."
+        : "Stated for the group.";
+  }
+
+  private static double value(NumberField field, Scene scene) {
+    if (SceneDetails.has(field.key())
+        && SceneDetails.usual(field.key()).isEmpty()
+        && SceneDetails.stated(scene, field.key()).isEmpty()) {
+      throw new RefusedException(
+          "nothing is said about the " + field.name(),
+          "state '" + field.label() + ":' under '" + field.section() + ":'");
+    }
+    return field.value().applyAsDouble(scene);
   }
 }

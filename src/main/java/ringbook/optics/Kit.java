@@ -1,5 +1,7 @@
 package ringbook.optics;
 
+import ringbook.units.Details;
+
 /**
  * A camera with its lens, described by numbers only.
  *
@@ -7,8 +9,9 @@ package ringbook.optics;
  * @param sensor the sensor
  * @param lens the lens
  * @param basis how the sensor size is known
+ * @param details what else is stated about it
  */
-public record Kit(String name, Sensor sensor, Lens lens, Basis basis) {
+public record Kit(String name, Sensor sensor, Lens lens, Basis basis, Details details) {
 
   /** How the size of the sensor came to be known, and so how far to trust what hangs on it. */
   public enum Basis {

@@ -1,6 +1,7 @@
 package ringbook.shots;
 
 import ringbook.units.Angle;
+import ringbook.units.Details;
 import ringbook.units.Length;
 
 /**
@@ -19,6 +20,7 @@ import ringbook.units.Length;
  * @param stepLimit largest turn that still gives reliable matches
  * @param incidenceLimit most slanted view that still counts as seeing a surface
  * @param decay turn over which the look of a surface changes so much that matches fall to 1/e
+ * @param details what else is stated about it
  */
 public record Aim(
     Length detail,
@@ -32,7 +34,8 @@ public record Aim(
     Angle step,
     Angle stepLimit,
     Angle incidenceLimit,
-    Angle decay) {
+    Angle decay,
+    Details details) {
 
   /** How the camera is held. */
   public enum Hold {

@@ -1,6 +1,7 @@
 package ringbook.shots;
 
 import java.util.List;
+import ringbook.units.Details;
 import ringbook.units.Length;
 
 /**
@@ -12,9 +13,14 @@ import ringbook.units.Length;
  * @param highestLens highest lens height above the floor that the group can hold, standing on the
  *     floor
  * @param obstacles walls and furniture in plan
+ * @param details what else is stated about it
  */
 public record Place(
-    Length tableHeight, Length lowestLens, Length highestLens, List<Obstacle> obstacles) {
+    Length tableHeight,
+    Length lowestLens,
+    Length highestLens,
+    List<Obstacle> obstacles,
+    Details details) {
 
   public Place {
     obstacles = List.copyOf(obstacles);

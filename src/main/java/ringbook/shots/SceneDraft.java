@@ -57,11 +57,14 @@ public final class SceneDraft {
     SceneDraft draft = new SceneDraft();
     for (SceneField field : SceneField.ALL) {
       if (field instanceof NumberField number) {
-        draft.numbers.put(number.key(), number.value().applyAsDouble(scene));
+        if (!SceneDetails.has(number.key())) {
+          draft.numbers.put(number.key(), number.value().applyAsDouble(scene));
+        }
       } else if (field instanceof WordField word) {
         draft.words.put(word.key(), word.value().apply(scene));
       }
     }
+    draft.numbers.putAll(SceneDetails.statedBy(scene));
     draft.numbers.remove("kit.equivalent");
     if (scene.subject().outline() == Subject.Outline.ROUND) {
       draft.numbers.remove("subject.depth");
@@ -312,7 +315,12 @@ public final class SceneDraft {
             new FNumber(numbers.get("kit.widest")),
             new FNumber(narrowest()),
             length("kit.closestFocus"));
-    return new Kit(words.get("kit.name"), new Sensor(width, height, across, down), lens, known);
+    return new Kit(
+        words.get("kit.name"),
+        new Sensor(width, height, across, down),
+        lens,
+        known,
+        SceneDetails.pick("kit", numbers));
   }
 
   private double focalLength() {
@@ -334,7 +342,8 @@ public final class SceneDraft {
         length("subject.height"),
         width,
         has("subject.depth") ? length("subject.depth") : width,
-        Subject.Surface.valueOf(Words.upper(words.get("subject.surface"))));
+        Subject.Surface.valueOf(Words.upper(words.get("subject.surface"))),
+        SceneDetails.pick("subject", numbers));
   }
 
   private Place place() {
@@ -342,7 +351,8 @@ public final class SceneDraft {
         length("place.tableHeight"),
         length("place.lowestLens"),
         length("place.highestLens"),
-        obstacles);
+        obstacles,
+        SceneDetails.pick("place", numbers));
   }
 
   private Aim aim() {
@@ -358,7 +368,8 @@ public final class SceneDraft {
         angle("aim.step"),
         angle("aim.stepLimit"),
         angle("aim.incidenceLimit"),
-        angle("aim.decay"));
+        angle("aim.decay"),
+        SceneDetails.pick("aim", numbers));
   }
 
   private Length length(String key) {

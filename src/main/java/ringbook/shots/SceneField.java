@@ -112,9 +112,13 @@ public sealed interface SceneField {
   private static List<SceneField> all() {
     List<SceneField> all = new ArrayList<>();
     addKit(all);
+    all.addAll(SceneDetails.of("kit"));
     addSubject(all);
+    all.addAll(SceneDetails.of("subject"));
     addPlace(all);
+    all.addAll(SceneDetails.of("place"));
     addAim(all);
+    all.addAll(SceneDetails.of("aim"));
     return List.copyOf(all);
   }
 

@@ -1,5 +1,6 @@
 package ringbook.shots;
 
+import ringbook.units.Details;
 import ringbook.units.Length;
 
 /**
@@ -11,9 +12,16 @@ import ringbook.units.Length;
  * @param width the longer side seen from above; the diameter of a round object
  * @param depth the shorter side seen from above; the diameter of a round object
  * @param surface how its surface looks to a camera
+ * @param details what else is stated about it
  */
 public record Subject(
-    String name, Outline outline, Length height, Length width, Length depth, Surface surface) {
+    String name,
+    Outline outline,
+    Length height,
+    Length width,
+    Length depth,
+    Surface surface,
+    Details details) {
 
   /** Shape seen from above. */
   public enum Outline {

@@ -1,0 +1,28 @@
+package ringbook.units;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * Numbers that may be stated or left to their usual value: only those stated, in SI, by key.
+ *
+ * @param stated never changes
+ */
+public record Details(Map<String, Double> stated) {
+
+  /** Nothing stated. */
+  public static final Details NONE = new Details(Map.of());
+
+  public Details {
+    // Sorted, so that two equal ones also look alike.
+    stated = Collections.unmodifiableMap(new TreeMap<>(stated));
+  }
+
+  /** The number stated under {@code key}. */
+  public OptionalDouble find(String key) {
+    Double number = stated.get(key);
+    return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);
+  }
+}
