@@ -34,12 +34,6 @@ final class RingEntries {
         fewestByRay());
   }
 
-  /** The ring of a scene with one station; its count does not matter for where it runs. */
-  static Ring course(Reckoning r) {
-    return new Ring(
-        r.length("ring.middleHeight"), r.length("ring.radius"), r.angle("aim.elevation"), 1);
-  }
-
   private static Quantity radius() {
     return Entry.of("ring.radius", "radius of the ring")
         .meaning("How far the lens is from the middle of the object, all the way round.")
@@ -225,8 +219,8 @@ final class RingEntries {
     return Entry.of(key, name).symbol(symbol, Unit.PIECE).rounded(Rounding.decimals(0));
   }
 
-  /** Half the width of the object: the radius of a round one. */
+  /** Half the width of the object as it turns: the radius of a round one. */
   static Length outlineRadius(Reckoning r) {
-    return r.length("subject.width").times(0.5);
+    return r.length("distance.turningWidth").times(0.5);
   }
 }
