@@ -132,7 +132,8 @@ final class DistancePropertiesTest {
                 lens.widest(),
                 lens.narrowest(),
                 lens.closestFocus().times(k)),
-            scene.kit().basis());
+            scene.kit().basis(),
+            scene.kit().details());
     Subject subject = scene.subject();
     Subject large =
         new Subject(
@@ -141,7 +142,8 @@ final class DistancePropertiesTest {
             subject.height().times(k),
             subject.width().times(k),
             subject.depth().times(k),
-            subject.surface());
+            subject.surface(),
+            subject.details());
     return new Scene(kit, large, scene.place(), scaled(scene.aim(), k));
   }
 
@@ -159,7 +161,8 @@ final class DistancePropertiesTest {
         aim.step(),
         aim.stepLimit(),
         aim.incidenceLimit(),
-        aim.decay());
+        aim.decay(),
+        aim.details());
   }
 
   private static boolean known(Reckoning r, String key) {
