@@ -1,0 +1,129 @@
+package ringbook.course.compose;
+
+import com.vladsch.flexmark.util.sequence.BasedSequence;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import ringbook.course.markdown.Markdown;
+import ringbook.problems.Nearest;
+import ringbook.problems.Position;
+import ringbook.problems.Problems;
+
+/**
+ * Reads a lesson: the front matter ({@code id}, {@code title}, {@code aim}, one a line between two
+ * lines of {@code ---}) and the Markdown below it.
+ */
+final class LessonReader {
+
+  private static final List<String> FIELDS = List.of("id", "title", "aim");
+  private static final Pattern ID = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+
+  private final LessonSource source;
+  private final Problems problems;
+  private final Lines lines;
+  private final Map<String, String> values = new LinkedHashMap<>();
+  private final Map<String, Position> places = new LinkedHashMap<>();
+
+  private LessonReader(LessonSource source, Problems problems) {
+    this.source = source;
+    this.problems = problems;
+    this.lines = new Lines(source.file(), source.text());
+  }
+
+  /** The lesson; empty, with the fault told, where its front matter cannot be used. */
+  static Optional<Lesson> read(LessonSource source, Problems problems) {
+    return new LessonReader(source, problems).read();
+  }
+
+  private Optional<Lesson> read() {
+    String text = source.text();
+    int body = text.startsWith("---") ? frontMatter() : -1;
+    if (body < 0) {
+      problems.add(
+          lines.apply(0),
+          text.startsWith("---")
+              ? "the front matter does not end"
+              : "the lesson does not begin with its front matter",
+          "write '---', then 'id:', 'title:' and 'aim:' one a line, then '---'");
+      return Optional.empty();
+    }
+    checkFields();
+    BasedSequence markdown = BasedSequence.of(text).subSequence(body, text.length());
+    String id = values.getOrDefault("id", "");
+    if (!ID.matcher(id).matches()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Lesson(
+            id,
+            values.getOrDefault("title", ""),
+            values.getOrDefault("aim", ""),
+            Markdown.parse(markdown),
+            lines));
+  }
+
+  /** Reads the fields; where the Markdown begins, or -1 if the front matter does not end. */
+  private int frontMatter() {
+    String text = source.text();
+    int start = endOfLine(0);
+    while (start < text.length()) {
+      int end = endOfLine(start);
+      String line = text.substring(start, end).strip();
+      if (line.equals("---")) {
+        return end;
+      }
+      if (!line.isEmpty()) {
+        field(line, start);
+      }
+      start = end;
+    }
+    return -1;
+  }
+
+  private void field(String line, int start) {
+    int colon = line.indexOf(':');
+    String name = colon < 0 ? line : line.substring(0, colon).strip();
+    if (colon < 0 || !FIELDS.contains(name)) {
+      problems.add(
+          lines.apply(start),
+          "the front matter has no field '" + name + "'",
+          Nearest.help(name, FIELDS));
+    } else if (values.put(name, unquoted(line.substring(colon + 1).strip())) != null) {
+      problems.add(lines.apply(start), "'" + name + "' stands twice", "keep one of them");
+    }
+    places.put(name, lines.apply(start));
+  }
+
+  private void checkFields() {
+    for (String name : FIELDS) {
+      if (values.getOrDefault(name, "").isEmpty()) {
+        problems.add(
+            places.getOrDefault(name, lines.apply(0)),
+            "the front matter lacks '" + name + "'",
+            "add '" + name + ": …' between the two lines of '---'");
+      }
+    }
+    String id = values.getOrDefault("id", "");
+    if (!id.isEmpty() && !ID.matcher(id).matches()) {
+      problems.add(
+          places.get("id"),
+          "'" + id + "' cannot be the id of a lesson",
+          "use lower-case letters, digits and single hyphens, such as right-distance");
+    }
+  }
+
+  private int endOfLine(int from) {
+    int end = source.text().indexOf('\n', from);
+    return end < 0 ? source.text().length() : end + 1;
+  }
+
+  private static String unquoted(String text) {
+    char first = text.isEmpty() ? ' ' : text.charAt(0);
+    boolean quoted = first == '"' || first == '\'';
+    return quoted && text.length() > 1 && text.charAt(text.length() - 1) == first
+        ? text.substring(1, text.length() - 1)
+        : text;
+  }
+}

@@ -1,0 +1,110 @@
+package ringbook.course.typeset;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.GraphicsConfiguration;
+import java.awt.Image;
+import java.awt.Shape;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.ImageObserver;
+import java.awt.image.RenderedImage;
+import java.awt.image.renderable.RenderableImage;
+import java.text.AttributedCharacterIterator;
+import org.apache.batik.ext.awt.g2d.AbstractGraphics2D;
+import org.apache.batik.ext.awt.g2d.GraphicContext;
+
+/** Gathers all that is drawn on it as one outline; knows no pixels and no pictures. */
+final class OutlineGraphics extends AbstractGraphics2D {
+
+  private static final FontRenderContext UNHINTED =
+      new FontRenderContext(new AffineTransform(), true, true);
+
+  private final Path2D.Double outline = new Path2D.Double(Path2D.WIND_NON_ZERO);
+
+  OutlineGraphics() {
+    super(true);
+    gc = new GraphicContext();
+    gc.setColor(Color.BLACK);
+  }
+
+  /** All that was drawn. */
+  Path2D outline() {
+    return outline;
+  }
+
+  @Override
+  public void fill(Shape shape) {
+    outline.append(getTransform().createTransformedShape(shape), false);
+  }
+
+  @Override
+  public void draw(Shape shape) {
+    fill(getStroke().createStrokedShape(shape));
+  }
+
+  @Override
+  public void drawString(String text, float x, float y) {
+    fill(getFont().createGlyphVector(UNHINTED, text).getOutline(x, y));
+  }
+
+  @Override
+  public FontMetrics getFontMetrics(Font font) {
+    return new BufferedImage(1, 1, BufferedImage.TYPE_INT_ARGB)
+        .createGraphics()
+        .getFontMetrics(font);
+  }
+
+  @Override
+  public Graphics create() {
+    throw new UnsupportedOperationException("an outline is drawn in one go");
+  }
+
+  @Override
+  public void dispose() {}
+
+  @Override
+  public GraphicsConfiguration getDeviceConfiguration() {
+    throw new UnsupportedOperationException("an outline has no device");
+  }
+
+  @Override
+  public void setXORMode(Color color) {
+    throw new UnsupportedOperationException("an outline has no colours");
+  }
+
+  @Override
+  public void copyArea(int x, int y, int width, int height, int dx, int dy) {
+    throw new UnsupportedOperationException("an outline has no pixels");
+  }
+
+  @Override
+  public void drawString(AttributedCharacterIterator text, float x, float y) {
+    throw new UnsupportedOperationException("formulas draw plain strings");
+  }
+
+  @Override
+  public boolean drawImage(Image image, int x, int y, ImageObserver observer) {
+    throw new UnsupportedOperationException("an outline has no pictures");
+  }
+
+  @Override
+  public boolean drawImage(
+      Image image, int x, int y, int width, int height, ImageObserver observer) {
+    throw new UnsupportedOperationException("an outline has no pictures");
+  }
+
+  @Override
+  public void drawRenderedImage(RenderedImage image, AffineTransform transform) {
+    throw new UnsupportedOperationException("an outline has no pictures");
+  }
+
+  @Override
+  public void drawRenderableImage(RenderableImage image, AffineTransform transform) {
+    throw new UnsupportedOperationException("an outline has no pictures");
+  }
+}

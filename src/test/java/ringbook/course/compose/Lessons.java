@@ -1,0 +1,91 @@
+package ringbook.course.compose;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import ringbook.Scenes;
+import ringbook.course.ComposedLesson;
+import ringbook.course.CourseFile;
+import ringbook.course.CourseInfo;
+import ringbook.exercises.Exercise;
+import ringbook.ledger.Reckoning;
+import ringbook.problems.Position;
+import ringbook.problems.Problem;
+import ringbook.shots.Scene;
+
+/** Small lessons for tests, composed for the strawberry pot. */
+final class Lessons {
+
+  /** A figure that draws a square, so that tests hang on no real figure. */
+  static final FigureSource SQUARE =
+      new FigureSource() {
+        @Override
+        public List<String> names() {
+          return List.of("square");
+        }
+
+        @Override
+        public List<String> options(String name) {
+          return List.of("side");
+        }
+
+        @Override
+        public Drawn draw(
+            String name, Map<String, String> options, Reckoning reckoning, String idPrefix) {
+          String svg = "<svg id=\"" + idPrefix + "box\"><title>A square</title></svg>";
+          return new Drawn("A square", "Four sides.", svg, List.of("side"), List.of(List.of("1")));
+        }
+      };
+
+  private static final Path FOLDER = Path.of("src/test/resources/ringbook/course/compose");
+
+  private Lessons() {}
+
+  /** The course that consists of {@code sources}, for the pot. */
+  static Composer.Result compose(List<LessonSource> sources, String... ids) {
+    return compose(Scenes.pot(), List.of(), sources, ids);
+  }
+
+  static Composer.Result compose(
+      Scene scene, List<Exercise> exercises, List<LessonSource> sources, String... ids) {
+    List<CourseFile.LessonRef> refs =
+        List.of(ids).stream()
+            .map(id -> new CourseFile.LessonRef(id, new Position("course.yaml", 1, 1)))
+            .toList();
+    CourseInfo info = new CourseInfo("Pots", "", "", "2026-11-02", "en", "For the pot.");
+    CourseFile file =
+        new CourseFile(info, scene, Map.of("lens-camera", Scenes.potWithLensCamera().kit()), refs);
+    return Composer.compose(file, sources, exercises, SQUARE, FOLDER);
+  }
+
+  /** A lesson called {@code small} with {@code body} below its front matter of five lines. */
+  static LessonSource small(String body) {
+    return new LessonSource(
+        "small.md", "---\nid: small\ntitle: Small\naim: You can test.\n---\n" + body);
+  }
+
+  /** The only lesson of a course made of {@code body}. */
+  static ComposedLesson lesson(String body) {
+    Composer.Result result = compose(List.of(small(body)), "small");
+    if (result.course().isEmpty()) {
+      throw new AssertionError(result.problems().toString());
+    }
+    return result.course().get().lessons().get(0);
+  }
+
+  /** The markup of a lesson made of {@code body}, which places no figure. */
+  static String markup(String body) {
+    StringBuilder all = new StringBuilder();
+    for (ComposedLesson.Block block : lesson(body).blocks()) {
+      all.append(((ComposedLesson.Markup) block).xhtml());
+    }
+    return all.toString();
+  }
+
+  /** The problems of a lesson made of {@code body}. */
+  static List<String> problems(String body) {
+    return compose(List.of(small(body)), "small").problems().stream()
+        .map(Problem::toString)
+        .toList();
+  }
+}
