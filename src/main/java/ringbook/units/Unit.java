@@ -1,6 +1,8 @@
 package ringbook.units;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A unit a person writes or reads, with its exact factor to the one used inside.
@@ -9,47 +11,50 @@ import java.util.List;
  * exactly 25.4 mm (ISO 31-1 and the 1959 agreement); angles from the definition of the radian.
  */
 public enum Unit {
-  METRE(Dimension.LENGTH, "m", 1, "metre", "metres", "meter", "meters"),
-  KILOMETRE(Dimension.LENGTH, "km", 1000, "kilometre", "kilometres", "kilometer", "kilometers"),
+  METRE(Dimension.LENGTH, "m", 1, 1, "metre", "metres", "meter", "meters"),
+  KILOMETRE(Dimension.LENGTH, "km", 1000, 1, "kilometre", "kilometres", "kilometer", "kilometers"),
   CENTIMETRE(
-      Dimension.LENGTH, "cm", 0.01, "centimetre", "centimetres", "centimeter", "centimeters"),
+      Dimension.LENGTH, "cm", 1, 100, "centimetre", "centimetres", "centimeter", "centimeters"),
   MILLIMETRE(
-      Dimension.LENGTH, "mm", 0.001, "millimetre", "millimetres", "millimeter", "millimeters"),
+      Dimension.LENGTH, "mm", 1, 1000, "millimetre", "millimetres", "millimeter", "millimeters"),
   MICROMETRE(
-      Dimension.LENGTH, "µm", 1e-6, "um", "μm", "micrometre", "micrometres", "micron", "microns"),
-  NANOMETRE(Dimension.LENGTH, "nm", 1e-9, "nanometre", "nanometres"),
-  INCH(Dimension.LENGTH, "in", 0.0254, "inch", "inches", "\"", "″", "”"),
-  FOOT(Dimension.LENGTH, "ft", 0.3048, "foot", "feet", "'", "′", "’"),
-  YARD(Dimension.LENGTH, "yd", 0.9144, "yard", "yards"),
-  RADIAN(Dimension.ANGLE, "rad", 1, "radian", "radians"),
-  DEGREE(Dimension.ANGLE, "°", Math.PI / 180, "deg", "degree", "degrees"),
-  TURN(Dimension.ANGLE, "turn", 2 * Math.PI, "turns", "circle", "circles"),
-  SECOND(Dimension.TIME, "s", 1, "sec", "secs", "second", "seconds"),
-  MILLISECOND(Dimension.TIME, "ms", 0.001, "millisecond", "milliseconds"),
-  MINUTE(Dimension.TIME, "min", 60, "mins", "minute", "minutes"),
-  HOUR(Dimension.TIME, "h", 3600, "hr", "hrs", "hour", "hours"),
-  METRE_PER_SECOND(Dimension.SPEED, "m/s", 1, "metres per second"),
-  CENTIMETRE_PER_SECOND(Dimension.SPEED, "cm/s", 0.01, "centimetres per second"),
-  MILLIMETRE_PER_SECOND(Dimension.SPEED, "mm/s", 0.001, "millimetres per second"),
-  RADIAN_PER_SECOND(Dimension.TURN_RATE, "rad/s", 1, "radians per second"),
-  DEGREE_PER_SECOND(Dimension.TURN_RATE, "°/s", Math.PI / 180, "deg/s", "degrees per second"),
-  HERTZ(Dimension.FREQUENCY, "Hz", 1, "hertz"),
-  SQUARE_METRE(Dimension.AREA, "m²", 1, "m2", "square metre", "square metres"),
-  SQUARE_CENTIMETRE(Dimension.AREA, "cm²", 1e-4, "cm2", "square centimetre", "square centimetres"),
-  SQUARE_MILLIMETRE(Dimension.AREA, "mm²", 1e-6, "mm2", "square millimetre", "square millimetres"),
-  LUX(Dimension.ILLUMINANCE, "lx", 1, "lux"),
-  CANDELA_PER_SQUARE_METRE(Dimension.LUMINANCE, "cd/m²", 1, "cd/m2"),
-  DIOPTRE(Dimension.LENS_POWER, "dpt", 1, "D", "dioptre", "dioptres", "diopter", "diopters"),
-  BYTE(Dimension.DATA, "B", 1, "byte", "bytes"),
-  MEGABYTE(Dimension.DATA, "MB", 1e6, "megabyte", "megabytes"),
-  GIGABYTE(Dimension.DATA, "GB", 1e9, "gigabyte", "gigabytes"),
+      Dimension.LENGTH, "µm", 1, 1e6, "um", "μm", "micrometre", "micrometres", "micron", "microns"),
+  NANOMETRE(Dimension.LENGTH, "nm", 1, 1e9, "nanometre", "nanometres"),
+  INCH(Dimension.LENGTH, "in", 127, 5000, "inch", "inches", "\"", "″", "”"),
+  FOOT(Dimension.LENGTH, "ft", 381, 1250, "foot", "feet", "'", "′", "’"),
+  YARD(Dimension.LENGTH, "yd", 1143, 1250, "yard", "yards"),
+  RADIAN(Dimension.ANGLE, "rad", 1, 1, "radian", "radians"),
+  DEGREE(Dimension.ANGLE, "°", Math.PI, 180, "deg", "degree", "degrees"),
+  TURN(Dimension.ANGLE, "turn", 2 * Math.PI, 1, "turns", "circle", "circles"),
+  SECOND(Dimension.TIME, "s", 1, 1, "sec", "secs", "second", "seconds"),
+  MILLISECOND(Dimension.TIME, "ms", 1, 1000, "millisecond", "milliseconds"),
+  MINUTE(Dimension.TIME, "min", 60, 1, "mins", "minute", "minutes"),
+  HOUR(Dimension.TIME, "h", 3600, 1, "hr", "hrs", "hour", "hours"),
+  METRE_PER_SECOND(Dimension.SPEED, "m/s", 1, 1, "metres per second"),
+  CENTIMETRE_PER_SECOND(Dimension.SPEED, "cm/s", 1, 100, "centimetres per second"),
+  MILLIMETRE_PER_SECOND(Dimension.SPEED, "mm/s", 1, 1000, "millimetres per second"),
+  RADIAN_PER_SECOND(Dimension.TURN_RATE, "rad/s", 1, 1, "radians per second"),
+  DEGREE_PER_SECOND(Dimension.TURN_RATE, "°/s", Math.PI, 180, "deg/s", "degrees per second"),
+  HERTZ(Dimension.FREQUENCY, "Hz", 1, 1, "hertz"),
+  SQUARE_METRE(Dimension.AREA, "m²", 1, 1, "m2", "square metre", "square metres"),
+  SQUARE_CENTIMETRE(
+      Dimension.AREA, "cm²", 1, 1e4, "cm2", "square centimetre", "square centimetres"),
+  SQUARE_MILLIMETRE(
+      Dimension.AREA, "mm²", 1, 1e6, "mm2", "square millimetre", "square millimetres"),
+  LUX(Dimension.ILLUMINANCE, "lx", 1, 1, "lux"),
+  CANDELA_PER_SQUARE_METRE(Dimension.LUMINANCE, "cd/m²", 1, 1, "cd/m2"),
+  DIOPTRE(Dimension.LENS_POWER, "dpt", 1, 1, "D", "dioptre", "dioptres", "diopter", "diopters"),
+  BYTE(Dimension.DATA, "B", 1, 1, "byte", "bytes"),
+  MEGABYTE(Dimension.DATA, "MB", 1e6, 1, "megabyte", "megabytes"),
+  GIGABYTE(Dimension.DATA, "GB", 1e9, 1, "gigabyte", "gigabytes"),
   /** Printed in front of the number: f/8. */
-  F_STOP(Dimension.F_NUMBER, "f/", 1),
-  STOP(Dimension.STOPS, "stops", 1, "stop", "EV"),
-  PIXEL(Dimension.PIXELS, "px", 1, "pixel", "pixels"),
+  F_STOP(Dimension.F_NUMBER, "f/", 1, 1),
+  STOP(Dimension.STOPS, "stops", 1, 1, "stop", "EV"),
+  PIXEL(Dimension.PIXELS, "px", 1, 1, "pixel", "pixels"),
   PIECE(
       Dimension.COUNT,
       "",
+      1,
       1,
       "photo",
       "photos",
@@ -59,21 +64,28 @@ public enum Unit {
       "pictures",
       "shots",
       "shot"),
-  PERCENT(Dimension.SHARE, "%", 0.01, "percent", "per cent"),
-  PART(Dimension.SHARE, "", 1),
-  ONE(Dimension.RATIO, "", 1),
+  PERCENT(Dimension.SHARE, "%", 1, 100, "percent", "per cent"),
+  PART(Dimension.SHARE, "", 1, 1),
+  ONE(Dimension.RATIO, "", 1, 1),
   /** Printed as the words yes and no. */
-  ANSWER(Dimension.YES_NO, "", 1);
+  ANSWER(Dimension.YES_NO, "", 1, 1);
 
   private final Dimension dimension;
   private final String symbol;
-  private final double factor;
+  private final double numerator;
+  private final double denominator;
   private final List<String> spellings;
 
-  Unit(Dimension dimension, String symbol, double factor, String... spellings) {
+  Unit(
+      Dimension dimension,
+      String symbol,
+      double numerator,
+      double denominator,
+      String... spellings) {
     this.dimension = dimension;
     this.symbol = symbol;
-    this.factor = factor;
+    this.numerator = numerator;
+    this.denominator = denominator;
     this.spellings = List.of(spellings);
   }
 
@@ -100,11 +112,68 @@ public enum Unit {
 
   /** From a number of this unit to the number used inside (SI). */
   public double toSi(double number) {
-    return number * factor;
+    return number * numerator / denominator;
   }
 
   /** From the number used inside (SI) to a number of this unit. */
   public double fromSi(double si) {
-    return si / factor;
+    return si * denominator / numerator;
+  }
+
+  /** The unit a number of this kind has when none is written; empty where one must be. */
+  public static Optional<Unit> understood(Dimension dimension) {
+    return switch (dimension) {
+      case F_NUMBER -> Optional.of(F_STOP);
+      case STOPS -> Optional.of(STOP);
+      case PIXELS -> Optional.of(PIXEL);
+      case COUNT -> Optional.of(PIECE);
+      case SHARE -> Optional.of(PART);
+      case RATIO -> Optional.of(ONE);
+      case YES_NO -> Optional.of(ANSWER);
+      case LENGTH, ANGLE, TIME, SPEED, TURN_RATE, FREQUENCY -> Optional.empty();
+      case AREA, ILLUMINANCE, LUMINANCE, LENS_POWER, DATA -> Optional.empty();
+    };
+  }
+
+  /**
+   * The unit that {@code text} spells, letter for letter if any does, else in other letter case;
+   * one of the {@code preferred} kind where several fit. A full stop at the end is overlooked.
+   */
+  static Optional<Unit> written(String text, Dimension preferred) {
+    String name = text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+    Optional<Unit> exact = spelled(name, preferred, false);
+    return exact.isPresent() ? exact : spelled(Words.lower(name), preferred, true);
+  }
+
+  private static Optional<Unit> spelled(String name, Dimension preferred, boolean anyCase) {
+    Unit found = null;
+    for (Unit unit : values()) {
+      for (String spelling : unit.allSpellings()) {
+        boolean same = (anyCase ? Words.lower(spelling) : spelling).equals(name);
+        if (same && (found == null || unit.dimension == preferred)) {
+          found = unit;
+        }
+      }
+    }
+    return Optional.ofNullable(found);
+  }
+
+  private List<String> allSpellings() {
+    List<String> all = new ArrayList<>(spellings);
+    if (!symbol.isEmpty()) {
+      all.add(0, symbol);
+    }
+    return all;
+  }
+
+  /** All ways to write units of one kind. */
+  static List<String> spellings(Dimension dimension) {
+    List<String> all = new ArrayList<>();
+    for (Unit unit : values()) {
+      if (unit.dimension == dimension) {
+        all.addAll(unit.allSpellings());
+      }
+    }
+    return all;
   }
 }

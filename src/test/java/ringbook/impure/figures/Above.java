@@ -1,0 +1,4 @@
+package ringbook.impure.figures;
+
+/** Something of an upper layer. */
+public final class Above {}
