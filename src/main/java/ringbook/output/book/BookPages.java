@@ -69,9 +69,8 @@ public record BookPages(
    *
    * @param exercise the exercise
    * @param label its number in the book, {@code 3.2}
-   * @param level of its heading: 2 before the first section of the lesson, 3 in a section
    */
-  public record Question(ComposedExercise exercise, String label, int level) {}
+  public record Question(ComposedExercise exercise, String label) {}
 
   /** Lays the course out as pages. */
   public static BookPages of(ComposedCourse course) {
@@ -92,17 +91,15 @@ public record BookPages(
   private static Chapter chapter(ComposedLesson lesson, int stations) {
     List<Piece> pieces = new ArrayList<>();
     List<Question> questions = new ArrayList<>();
-    int level = 2;
     for (ComposedLesson.Block block : lesson.blocks()) {
       if (block instanceof ComposedLesson.Markup markup) {
-        level = markup.xhtml().contains("<h2") ? 3 : level;
         pieces.add(new Piece(markup.xhtml(), null, null));
       } else if (block instanceof ComposedLesson.FigureBlock shown) {
         pieces.add(
             new Piece(null, new Drawing(shown.figure(), TableParts.of(shown.figure())), null));
       } else if (block instanceof ComposedLesson.ExerciseBlock asked) {
         String label = lesson.number() + "." + asked.exercise().number();
-        Question question = new Question(asked.exercise(), label, level);
+        Question question = new Question(asked.exercise(), label);
         questions.add(question);
         pieces.add(new Piece(null, null, question));
       }

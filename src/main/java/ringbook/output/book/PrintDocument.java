@@ -27,6 +27,7 @@ final class PrintDocument {
   static Document of(String xhtml) throws IOException {
     Document document = parse(xhtml);
     Element root = document.getDocumentElement();
+    PrintHeadings.close(root);
     PrintDrawings.prepare(root);
     PrintLinks.resolve(root);
     PrintIndex.fill(root);

@@ -33,6 +33,8 @@ final class PrintDrawings {
       if (drawing.getParentNode() instanceof Element parent
           && Elements.hasClass(parent, "drawing")) {
         size(drawing);
+      } else if (Elements.hasClass(drawing, "math")) {
+        PrintFormulas.prepare(drawing);
       }
     }
   }

@@ -1,8 +1,10 @@
 package ringbook.output.book;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /**
  * Turns links inside the course into links inside the book. The style sheet adds the page number to
@@ -13,6 +15,8 @@ final class PrintLinks {
   private static final String COURSE = "course:";
   private static final String QUANTITIES = "quantities";
 
+  private static final List<String> QUIET = List.of("note-ref", "back", "inputs");
+
   private PrintLinks() {}
 
   static void resolve(Element root) throws BookException {
@@ -22,7 +26,9 @@ final class PrintLinks {
       if (href.startsWith(COURSE)) {
         String target = target(href.substring(COURSE.length()), ids);
         link.setAttribute("href", "#" + target);
-        Elements.addClass(link, target.startsWith("quantity-") ? "to-quantity" : "see");
+        if (!quiet(link)) {
+          Elements.addClass(link, "see");
+        }
       } else if (!href.isEmpty() && !href.startsWith("#")) {
         Elements.addClass(link, href.equals(Elements.text(link)) ? "address" : "outside");
       }
@@ -32,6 +38,16 @@ final class PrintLinks {
             "the link '" + Elements.text(link) + "' to '" + href + "' leads nowhere in the book");
       }
     }
+  }
+
+  /** Marks of footnotes and lists of inputs would drown in page numbers. */
+  private static boolean quiet(Element link) {
+    for (Node around = link; around instanceof Element element; around = around.getParentNode()) {
+      if (QUIET.stream().anyMatch(word -> Elements.hasClass(element, word))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Set<String> ids(Element root) {

@@ -1,0 +1,62 @@
+package ringbook.output.book;
+
+import java.util.OptionalDouble;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import ringbook.units.Decimal;
+import ringbook.units.Numbers;
+
+/** Gives typeset formulas the colour of the text, and makes those smaller that are too wide. */
+final class PrintFormulas {
+
+  private static final String INK = "#2a2420";
+  private static final Pattern EMS = Pattern.compile("(-?[0-9.]+)em");
+  private static final Pattern WIDTH = Pattern.compile("(?:^|;)\\s*width:\\s*([0-9.]+)em");
+
+  /** Widest formula in the text column, in em of its text. */
+  private static final double WIDEST = 31;
+
+  /** Widest formula in a table. */
+  private static final double WIDEST_IN_TABLE = 26;
+
+  private PrintFormulas() {}
+
+  static void prepare(Element svg) {
+    svg.setAttribute("color", INK);
+    String style = svg.getAttribute("style");
+    double width = width(style).orElse(0);
+    double widest = inTable(svg) ? WIDEST_IN_TABLE : WIDEST;
+    if (width > widest) {
+      svg.setAttribute("style", scaled(style, widest / width));
+    }
+  }
+
+  private static OptionalDouble width(String style) {
+    return WIDTH
+        .matcher(style)
+        .results()
+        .findFirst()
+        .map(found -> Decimal.parse(found.group(1)))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static String scaled(String style, double share) {
+    return EMS.matcher(style).replaceAll(found -> scaled(found, share));
+  }
+
+  private static String scaled(MatchResult found, double share) {
+    double em = Decimal.parse(found.group(1)).orElseThrow();
+    return Numbers.fixed(em * share, 3) + "em";
+  }
+
+  private static boolean inTable(Element svg) {
+    for (Node around = svg; around != null; around = around.getParentNode()) {
+      if (around.getNodeName().equals("td")) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
