@@ -20,7 +20,9 @@ public record Rounding(Kind kind, int digits) {
     /** Significant digits. */
     SIGNIFICANT,
     /** Significant digits, except that the marks of an aperture dial go by their engraved names. */
-    MARK
+    MARK,
+    /** Numbers below 0.3 as one over a number with so many significant digits, as times are. */
+    FRACTION
   }
 
   /** So many digits after the point. */
@@ -38,6 +40,11 @@ public record Rounding(Kind kind, int digits) {
     return new Rounding(Kind.MARK, digits);
   }
 
+  /** Times as on a camera: {@code 1/125}, {@code 0.5}. */
+  public static Rounding fraction(int digits) {
+    return new Rounding(Kind.FRACTION, digits);
+  }
+
   /** The text of {@code number}. */
   public String text(double number) {
     if (Math.abs(number) == Double.POSITIVE_INFINITY) {
@@ -45,6 +52,9 @@ public record Rounding(Kind kind, int digits) {
     }
     if (isMark(number)) {
       return Numbers.significant(FStops.name(new FNumber(number)), 3);
+    }
+    if (isFraction(number)) {
+      return "1/" + significant(digits).text(1 / number);
     }
     if (kind == Kind.SIGNIFICANT && Math.abs(number) >= Num.pow(10, digits)) {
       return Numbers.fixed(number, 0);
@@ -62,11 +72,18 @@ public record Rounding(Kind kind, int digits) {
     if (isMark(number)) {
       return Math.abs(FStops.name(new FNumber(number)) - number) + 0.05;
     }
+    if (isFraction(number)) {
+      return number * number * significant(digits).slack(1 / number);
+    }
     if (kind == Kind.DECIMALS || number == 0) {
       return 0.5 * Num.pow(10, -digits);
     }
     double magnitude = Math.floor(Num.log(Math.abs(number)) / Num.log(10));
     return 0.5 * Num.pow(10, Math.min(0, magnitude - digits + 1));
+  }
+
+  private boolean isFraction(double number) {
+    return kind == Kind.FRACTION && number > 0 && number < 0.3;
   }
 
   private boolean isMark(double number) {

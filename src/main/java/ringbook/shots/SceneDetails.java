@@ -124,6 +124,13 @@ public final class SceneDetails {
     add("kit.barLength", "length of a scale bar", "L").in(Unit.CENTIMETRE, 0.5, 500, 20);
     add("kit.barError", "how exactly the length of a scale bar is known", "\\sigma_{L}")
         .in(Unit.MILLIMETRE, 0.001, 10, 0.1);
+    add("kit.baseIso", "lowest ISO setting", "S_{\\min}").in(Unit.ONE, 25, 3200, 100);
+    add("kit.highestIso", "highest ISO setting whose noise is accepted", "S_{\\max}")
+        .in(Unit.ONE, 25, 102_400, 800);
+    add("kit.stabiliser", "stops gained by the stabiliser", "q_{\\mathrm{st}}")
+        .in(Unit.STOP, 0, 8, 0);
+    add("kit.polariserLoss", "stops lost in a polarising filter", "q_{\\mathrm{pol}}")
+        .in(Unit.STOP, 1, 4, 1.5);
     add("kit.barCount", "number of scale bars", "m").in(Unit.PIECE, 1, 20, 2);
   }
 
@@ -137,6 +144,14 @@ public final class SceneDetails {
   private static void place() {
     add("place.bodyRoom", "room a person needs behind the lens", "b_{\\mathrm{p}}")
         .in(Unit.CENTIMETRE, 0, 200, 40);
+    // 500 lx: the level for reading and writing of EN 12464-1 (from memory).
+    add("place.illuminance", "illuminance at the object", "E").in(Unit.LUX, 1, 150_000, 500);
+    add("place.mains", "frequency of the mains", "f_{\\mathrm{m}}").in(Unit.HERTZ, 50, 60, 50);
+    // All of it: the worst case.
+    add("place.flickerShare", "share of the lamps' light that flickers", "M_{\\mathrm{f}}")
+        .in(Unit.PERCENT, 0, 100, 100);
+    add("place.lampDistance", "distance from lamp to middle of the object", "d_{\\mathrm{l}}")
+        .in(Unit.CENTIMETRE, 5, 2000, 150);
   }
 
   private static void aim() {
@@ -154,6 +169,15 @@ public final class SceneDetails {
         .in(Unit.PIXEL, 0.01, 10, 0.5);
     add("aim.repeats", "photographs taken at each station", "k_{\\mathrm{r}}")
         .in(Unit.PIECE, 1, 20, 1);
+    add("aim.motionBlur", "movement accepted during the exposure", "b_{\\mathrm{mov}}")
+        .in(Unit.PIXEL, 0.1, 20, 1);
+    // The rate at which the rule of one over the focal length blurs a point by 0.03 mm.
+    add("aim.tremor", "how fast the hands turn the camera", "\\omega")
+        .in(Unit.DEGREE_PER_SECOND, 0.05, 20, 1.7);
+    add("aim.walkingSpeed", "walking speed while photographing", "V_{\\mathrm{w}}")
+        .in(Unit.CENTIMETRE_PER_SECOND, 1, 300, 50);
+    add("aim.turnRate", "turning rate of the turntable", "\\omega_{\\mathrm{t}}")
+        .in(Unit.DEGREE_PER_SECOND, 0.1, 360, 6);
     add("aim.tolerance", "largest error of size accepted", "T").in(Unit.MILLIMETRE, 0.001, 1000, 1);
   }
 

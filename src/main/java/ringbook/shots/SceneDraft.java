@@ -241,6 +241,13 @@ public final class SceneDraft {
               "the narrowest f-number is below the widest",
               "the widest aperture has the smallest f-number"));
     }
+    if (detail("kit.highestIso") < detail("kit.baseIso")) {
+      faults.add(
+          new Fault(
+              "kit.highestIso",
+              "the highest ISO setting is below the lowest",
+              "swap 'base iso' and 'highest iso', or state both"));
+    }
     if (numbers.get("kit.closestFocus") <= focalLength()) {
       faults.add(
           new Fault(
@@ -286,6 +293,11 @@ public final class SceneDraft {
 
   private boolean has(String key) {
     return numbers.containsKey(key);
+  }
+
+  /** The number stated or, where none is, the usual one. */
+  private double detail(String key) {
+    return numbers.getOrDefault(key, SceneDetails.usual(key).orElseThrow());
   }
 
   private double narrowest() {
