@@ -1,7 +1,9 @@
 package ringbook.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -9,7 +11,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import ringbook.course.CourseFile;
+import ringbook.course.ComposedCourse;
+import ringbook.course.compose.CourseSources;
+import ringbook.output.Output;
+import ringbook.output.Publisher;
+import ringbook.output.book.BookOutput;
+import ringbook.output.site.SiteOutput;
 import ringbook.problems.Problems;
 
 /** Makes the website and the book of a course. */
@@ -34,17 +41,33 @@ final class MakeCommand implements Callable<Integer> {
       paramLabel = "FOLDER",
       defaultValue = "made",
       description =
-          "Folder to write (default: ${DEFAULT-VALUE}). It is replaced only if all went well.")
+          "Folder to write (default: ${DEFAULT-VALUE}). What was made there before is replaced only if all went well.")
   private Path folder;
 
   @Override
   public Integer call() throws IOException {
+    PrintWriter err = spec.commandLine().getErr();
+    Progress progress = Progress.on(err);
     Problems problems = new Problems();
-    Optional<CourseFile> read = CourseReading.read(course, problems);
-    if (read.isEmpty()) {
-      return CourseReading.tell(problems, spec.commandLine().getErr());
+    progress.say("reading the course");
+    Optional<CourseSources> sources = CourseSources.read(course, problems);
+    progress.say("working out lessons and figures");
+    Optional<ComposedCourse> composed = sources.flatMap(read -> read.compose(problems));
+    if (composed.isEmpty() || !problems.isEmpty()) {
+      progress.end();
+      return CourseReading.tell(problems, err);
     }
-    spec.commandLine().getErr().println("to " + folder);
+    List<Output> outputs =
+        List.of(progress.announcing(new SiteOutput()), progress.announcing(new BookOutput()));
+    problems.addAll(new Publisher(outputs).publish(composed.get(), folder));
+    progress.end();
+    if (!problems.isEmpty()) {
+      return CourseReading.tell(problems, err);
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    out.println(folder.resolve("index.html"));
+    out.println(folder.resolve(BookOutput.FILE));
+    out.flush();
     return 0;
   }
 }

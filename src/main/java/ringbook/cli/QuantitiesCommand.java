@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import ringbook.course.CourseFile;
+import ringbook.course.compose.CourseSources;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
@@ -69,7 +70,7 @@ final class QuantitiesCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Problems problems = new Problems();
-    Optional<CourseFile> read = CourseReading.read(course, problems);
+    Optional<CourseFile> read = CourseSources.courseFile(course, problems);
     Optional<Scene> scene =
         read.flatMap(file -> CourseReading.changed(file.scene(), changes, problems));
     if (scene.isEmpty()) {

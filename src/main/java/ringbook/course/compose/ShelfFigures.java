@@ -1,0 +1,29 @@
+package ringbook.course.compose;
+
+import java.util.List;
+import java.util.Map;
+import ringbook.charts.FigureShelf;
+import ringbook.figures.Figure;
+import ringbook.ledger.Reckoning;
+
+/** The figures of the course, from the shelf of all figures. */
+public final class ShelfFigures implements FigureSource {
+
+  @Override
+  public List<String> names() {
+    return FigureShelf.names();
+  }
+
+  @Override
+  public List<String> options(String name) {
+    return FigureShelf.options(name);
+  }
+
+  @Override
+  public Drawn draw(
+      String name, Map<String, String> options, Reckoning reckoning, String idPrefix) {
+    Figure figure = FigureShelf.draw(name, options, reckoning, idPrefix);
+    return new Drawn(
+        figure.title(), figure.description(), figure.svg(), figure.tableHead(), figure.tableRows());
+  }
+}
