@@ -11,6 +11,7 @@ public record Span(double seconds) implements Comparable<Span> {
     Require.notNegative("time", "s", seconds);
   }
 
+  /** So many seconds; finite, at least 0. */
   public static Span ofSeconds(double seconds) {
     return new Span(seconds);
   }

@@ -8,8 +8,11 @@
  * (elementary functions, reading and printing decimals) is ours: {@link ringbook.units.Num}, {@link
  * ringbook.units.Decimal}, {@link ringbook.units.Numbers}.
  *
- * <p><b>Layer.</b> Lowest but for problems: uses only java.lang and java.util. Also compiled for
- * the browser: no {@code Math} beyond sqrt, abs, floor, ceil, min and max; no regex, {@code
+ * <p>What people write is read by {@link ringbook.units.MeasureReader}, what they read is printed
+ * by {@link ringbook.units.MeasurePrinter}; both keep the unit beside the number.
+ *
+ * <p><b>Layer.</b> Lowest but for problems: uses only that, java.lang and java.util. Also compiled
+ * for the browser: no {@code Math} beyond sqrt, abs, floor, ceil, min and max; no regex, {@code
  * String.format}, locale or float.
  *
  * <p><b>Start at</b> {@link ringbook.units.Length} and {@link ringbook.units.Unit}.
