@@ -16,7 +16,7 @@ final class FootnoteWriter {
     if (footnotes.notes().isEmpty()) {
       return;
     }
-    StringBuilder out = new StringBuilder("<section class=\"footnotes\"><ol>\n");
+    StringBuilder out = new StringBuilder("<div class=\"footnotes\"><ol>\n");
     // A note may refer to further notes: the list grows while it is written.
     for (int number = 1; number <= footnotes.notes().size(); number++) {
       FootnoteBlock note = footnotes.notes().get(number - 1);
@@ -31,6 +31,6 @@ final class FootnoteWriter {
           .append(id)
           .append("-ref\">Back</a></li>\n");
     }
-    sink.add(out.append("</ol></section>").toString());
+    sink.add(out.append("</ol></div>").toString());
   }
 }

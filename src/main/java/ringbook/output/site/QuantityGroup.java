@@ -37,11 +37,19 @@ public record QuantityGroup(String name, List<Row> rows) {
       String group = entry.key().substring(0, entry.key().indexOf('.'));
       Row row =
           new Row(
-              entry, fragments.ready(entry.symbolXhtml()), fragments.ready(entry.formulaXhtml()));
+              entry,
+              fragments.ready(entry.symbolXhtml()),
+              fragments.ready(repeats(entry) ? "" : entry.formulaXhtml()));
       groups.computeIfAbsent(group, g -> new ArrayList<>()).add(row);
     }
     return groups.entrySet().stream()
         .map(e -> new QuantityGroup(e.getKey(), e.getValue()))
         .toList();
+  }
+
+  /** Of a stated number the rule says no more than the meaning does. */
+  private static boolean repeats(ComposedQuantity entry) {
+    String meaning = entry.meaning();
+    return meaning.regionMatches(true, 0, entry.formulaXhtml(), 0, entry.formulaXhtml().length());
   }
 }
