@@ -3,6 +3,7 @@ package ringbook.charts;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import ringbook.figures.Charts;
 import ringbook.figures.Diagrams;
 import ringbook.figures.Drawing;
 import ringbook.figures.Figure;
@@ -51,6 +52,13 @@ public final class FigureShelf {
 
   private static Map<String, Drawing> drawings() {
     Map<String, Drawing> all = new LinkedHashMap<>(Diagrams.byName());
+    Charts.byName()
+        .forEach(
+            (name, model) ->
+                all.put(
+                    name,
+                    (reckoning, options, idPrefix) ->
+                        ChartDrawing.of(model.apply(reckoning), idPrefix)));
     return all;
   }
 }

@@ -9,10 +9,10 @@ import ringbook.ledger.Reckoning;
 final class DepthOfField {
 
   private static final double WIDTH = 560;
-  private static final double HEIGHT = 270;
+  private static final double HEIGHT = 260;
   private static final double LEFT = 50;
   private static final double RIGHT = 540;
-  private static final double AXIS = 128;
+  private static final double AXIS = 130;
   private static final double HALF = 46;
   private static final double BROKEN = 96;
   private static final double WIDE = 0.6;
@@ -92,12 +92,12 @@ final class DepthOfField {
       svg.line(new Point(far, sharp.top()), new Point(far, sharp.bottom()), edge);
     }
     String words = "sharp at " + readings.text("sharp.fNumber");
-    Label label = Label.of(words, new Point((near + far) / 2, 24), Anchor.MIDDLE).bold();
+    Label label = Label.of(words, new Point((near + far) / 2, 20), Anchor.MIDDLE).bold();
     double half = label.box().width() / 2;
     double middle = Math.max(8 + half, Math.min(WIDTH - 8 - half, label.at().x()));
-    svg.text(placer.fixed(label.movedTo(new Point(middle, 24), Anchor.MIDDLE)));
+    svg.text(placer.fixed(label.movedTo(new Point(middle, 20), Anchor.MIDDLE)));
     Dimension depth =
-        new Dimension(new Point(near, 44), new Point(far, 44), readings.text("sharp.depth"));
+        new Dimension(new Point(near, 50), new Point(far, 50), readings.text("sharp.depth"));
     depth.drawLine(svg, placer);
     depth.drawText(svg, placer);
   }
@@ -107,15 +107,19 @@ final class DepthOfField {
     double far = x(readings.si("distance.far"));
     double half = Math.min(HALF, (far - near) / 2);
     svg.box(new Box(near, AXIS - half, far, AXIS + half), Stroke.OUTLINE, Fill.NONE);
+    double limit = x(readings.si("sharp.farLimit"));
+    placer.keepOff(new Point(limit, AXIS - HALF), new Point(limit, AXIS + HALF));
+    placer.keepOff(new Point(near, AXIS - half), new Point(near, AXIS + half));
     Label name = Label.of(reckoning.scene().subject().name(), new Point(far, AXIS), Anchor.MIDDLE);
-    Point inside = new Point((near + far) / 2, AXIS - half - 6);
+    double inside = AXIS + half - 8;
+    double above = AXIS - half - 6;
     svg.text(
         placer.place(
             name,
             List.of(
-                name.movedTo(inside, Anchor.MIDDLE),
-                name.movedTo(new Point(far, inside.y()), Anchor.END),
-                name.movedTo(new Point(near, inside.y()), Anchor.START))));
+                name.movedTo(new Point(far - 8, inside), Anchor.END),
+                name.movedTo(new Point((near + far) / 2, above), Anchor.MIDDLE),
+                name.movedTo(new Point(far, above), Anchor.END))));
   }
 
   private void drawMarks() {

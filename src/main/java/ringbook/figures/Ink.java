@@ -5,7 +5,7 @@ public enum Ink {
   /** Outlines and dimension lines. */
   INK("fig-ink", "#2b2622"),
   /** Guides, walls, grid. */
-  FAINT("fig-faint", "#9c9082"),
+  FAINT("fig-faint", "#968a7b"),
   /** What the figure is about: terracotta. */
   ACCENT("fig-accent", "#b4532a"),
   /** A second series: dark slate. */

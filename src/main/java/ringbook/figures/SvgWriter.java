@@ -45,7 +45,7 @@ public final class SvgWriter {
     circle(middle, radius, style(stroke, fill));
   }
 
-  /** A filled dot without outline that carries a name readable by scripts and tests. */
+  /** A filled dot without outline. */
   public void dot(Point middle, double radius, Fill fill) {
     circle(middle, radius, style(null, fill));
   }
@@ -131,6 +131,11 @@ public final class SvgWriter {
         .append('>')
         .append(escaped(label.text()))
         .append("</text>\n");
+  }
+
+  /** Takes over elements written elsewhere; they must keep to the rules of this package. */
+  public void append(String elements) {
+    body.append(elements);
   }
 
   /** Opens a group that carries a data attribute, such as {@code data-station="3"}. */

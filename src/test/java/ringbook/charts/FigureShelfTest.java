@@ -2,6 +2,7 @@ package ringbook.charts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -102,18 +103,25 @@ final class FigureShelfTest {
   @ParameterizedTest
   @MethodSource("names")
   void its_table_tells_what_the_ledger_tells(String name) {
+    assumeFalse(name.equals("match-survival"), "its rows are turns of their own: see ChartsTest");
     Reckoning reckoning = Reckoning.of(Scenes.pot());
     Figure figure = FigureShelf.draw(name, Map.of(), reckoning, "a");
     List<String> checked = new ArrayList<>();
-    for (List<String> row : figure.tableRows()) {
-      for (Quantity quantity : reckoning.ledger().quantities()) {
+    for (Quantity quantity : reckoning.ledger().quantities()) {
+      String told = reckoning.text(quantity.key());
+      for (List<String> row : figure.tableRows()) {
         if (quantity.name().equalsIgnoreCase(row.get(0))) {
-          assertThat(row.get(1)).as(row.get(0)).isEqualTo(reckoning.text(quantity.key()));
+          assertThat(row.get(1)).as(row.get(0)).isEqualTo(told);
+          checked.add(quantity.key());
+        }
+        int column = figure.tableHead().indexOf(capital(quantity.name()));
+        if (column > 0 && row.get(0).contains("this ring")) {
+          assertThat(row.get(column)).as(row.get(0)).isEqualTo(told);
           checked.add(quantity.key());
         }
       }
     }
-    assertThat(checked).as("rows of " + name + " that are entries of the ledger").isNotEmpty();
+    assertThat(checked).as("entries of the ledger in the table of " + name).hasSizeGreaterThan(1);
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -132,6 +140,10 @@ final class FigureShelfTest {
   void an_unknown_name_is_a_mistake_of_the_program() {
     assertThatThrownBy(() -> draw("ring-plans", Scenes.pot(), "a"))
         .hasMessage("no figure is called 'ring-plans'");
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private static Figure draw(String name, ringbook.shots.Scene scene, String idPrefix) {
