@@ -20,4 +20,13 @@ public record ComposedQuantity(
     String formulaXhtml,
     String value,
     String source,
-    String checks) {}
+    String checks) {
+
+  /** What stands instead of a formula where the scene states the value. */
+  public static final String STATED = "stated for the group";
+
+  /** Whether the scene states it; else it is worked out. */
+  public boolean stated() {
+    return formulaXhtml.equals(STATED);
+  }
+}

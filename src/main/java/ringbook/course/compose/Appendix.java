@@ -36,7 +36,7 @@ final class Appendix {
 
   private static String definition(Quantity quantity, Reckoning reckoning) {
     if (quantity.definition() instanceof Quantity.Given) {
-      return "stated for the group";
+      return ComposedQuantity.STATED;
     }
     Working working = Working.of(reckoning, quantity.key());
     return working

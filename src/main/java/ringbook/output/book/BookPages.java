@@ -21,8 +21,9 @@ import ringbook.course.CourseInfo;
  * @param mark drawing of the title page, an SVG element
  * @param chapters one a lesson
  * @param solved the chapters that have exercises, for the solutions
- * @param quantities in the order of the ledger, for the appendix
- * @param index the same by name
+ * @param stated quantities the scene states, in the order of the ledger, for the appendix
+ * @param worked those that are worked out
+ * @param index all by name
  */
 public record BookPages(
     CourseInfo info,
@@ -30,7 +31,8 @@ public record BookPages(
     String mark,
     List<Chapter> chapters,
     List<Chapter> solved,
-    List<ComposedQuantity> quantities,
+    List<ComposedQuantity> stated,
+    List<ComposedQuantity> worked,
     List<ComposedQuantity> index) {
 
   private static final DateTimeFormatter PLAIN_DATE =
@@ -84,7 +86,8 @@ public record BookPages(
         StationMark.title(stations),
         chapters,
         chapters.stream().filter(c -> !c.exercises().isEmpty()).toList(),
-        course.quantities(),
+        course.quantities().stream().filter(ComposedQuantity::stated).toList(),
+        course.quantities().stream().filter(q -> !q.stated()).toList(),
         byName);
   }
 

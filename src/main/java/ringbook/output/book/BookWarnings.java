@@ -3,15 +3,15 @@ package ringbook.output.book;
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.XRLog;
 import com.openhtmltopdf.util.XRLogger;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.LinkedHashSet;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 
 /** Gathers what the page maker warns of, so that a spoilt page stops the make. */
 final class BookWarnings implements Consumer<Diagnostic> {
 
-  private final List<String> warnings = new ArrayList<>();
+  private final Set<String> warnings = new LinkedHashSet<>();
 
   BookWarnings() {
     // Switching the log off would mute this listener too; a silent logger does not.

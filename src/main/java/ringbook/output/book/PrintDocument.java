@@ -28,6 +28,7 @@ final class PrintDocument {
     Document document = parse(xhtml);
     Element root = document.getDocumentElement();
     PrintHeadings.close(root);
+    PrintLeads.mark(root);
     PrintDrawings.prepare(root);
     PrintLinks.resolve(root);
     PrintIndex.fill(root);

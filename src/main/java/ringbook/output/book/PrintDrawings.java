@@ -19,7 +19,7 @@ final class PrintDrawings {
   private static final double WIDEST_MM = 134;
 
   /** No figure takes more than this of the page's height, so that it finds room beside text. */
-  private static final double TALLEST_MM = 84;
+  private static final double TALLEST_MM = 100;
 
   /** One unit of a drawing is at most this large, or its words would shout beside the text. */
   private static final double LARGEST_UNIT_MM = 0.27;

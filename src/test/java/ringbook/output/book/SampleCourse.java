@@ -163,9 +163,13 @@ final class SampleCourse {
           new ComposedQuantity(
               row[0],
               row[1],
-              "What it is, in one plain sentence that may run on to a second line of the table.",
+              row[2].endsWith("mm")
+                  ? "Stated."
+                  : "What it is, in one plain sentence that may run on to a second line of the table.",
               SampleText.formula("symbol of " + row[1], 1.2),
-              SampleText.formula("formula of " + row[1], 9),
+              row[2].endsWith("mm")
+                  ? ComposedQuantity.STATED
+                  : SampleText.formula("formula of " + row[1], 9),
               row[2],
               "thin lens in air; a textbook of photography, chapter 4",
               "CHK-01"));
