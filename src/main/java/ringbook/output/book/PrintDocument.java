@@ -29,6 +29,7 @@ final class PrintDocument {
     Element root = document.getDocumentElement();
     PrintHeadings.close(root);
     PrintLeads.mark(root);
+    PrintInputs.runIn(root);
     PrintDrawings.prepare(root);
     PrintLinks.resolve(root);
     PrintIndex.fill(root);

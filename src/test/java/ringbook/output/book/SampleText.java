@@ -41,9 +41,10 @@ final class SampleText {
       <div class="working" id="w-standoff" data-key="distance.acrossNeeded">
       <p>The distance the height asks for comes from similar triangles: what the lens sees grows with
       the distance.</p>
-      <p>%1$s</p>
-      <p>With <a href="course:quantities#kit.focalLength">focal length</a> 6.4 mm and the
-      <a href="course:quantities#subject.height">height</a> 36 cm the result is %2$s.</p>
+      <p class="formula">%1$s</p>
+      <p class="result">%2$s</p>
+      <ul class="inputs"><li>f <a href="course:quantities#kit.focalLength">focal length</a>: 6.4 mm</li>
+      <li>h <a href="course:quantities#subject.height">height</a>: 36 cm</li></ul>
       </div>
       <table><caption>What each side asks for</caption>
       <thead><tr><th scope="col">side</th><th scope="col">object</th><th scope="col"

@@ -1,0 +1,113 @@
+package ringbook.output.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+
+/** What is done to the filled template before it is set. */
+class PrintDocumentTest {
+
+  @Test
+  void a_heading_is_never_two_levels_below_the_one_before() throws IOException {
+    Element root = print("<h1>a</h1><h3>b</h3><h4>c</h4><h2>d</h2><h4>e</h4>");
+    assertThat(names(root, List.of("h1", "h2", "h3", "h4")))
+        .containsExactly("h1", "h2", "h3", "h2", "h3");
+  }
+
+  @Test
+  void a_paragraph_that_leads_up_to_a_working_stays_with_it() throws IOException {
+    Element root =
+        print("<p>alone</p><p>First this one:</p>\n<table/><p>Then</p><div class=\"working\"/>");
+    assertThat(Elements.named(root, "p"))
+        .extracting(p -> p.getAttribute("class"))
+        .containsExactly("", "leads", "leads");
+  }
+
+  @Test
+  void the_inputs_of_a_working_run_in_one_line() throws IOException {
+    Element root = print("<ul class=\"inputs\"><li>f: 6 mm</li>\n<li>h: 2 m</li></ul>");
+    assertThat(Elements.text(Elements.named(root, "p").get(0))).isEqualTo("with f: 6 mm; h: 2 m");
+    assertThat(Elements.named(root, "ul")).isEmpty();
+  }
+
+  @Test
+  void a_drawing_says_its_words_to_the_page_maker() throws IOException {
+    Element root =
+        print(
+            "<svg viewBox=\"0 0 1 1\"><title>A ring</title><desc>Of 24.</desc></svg>"
+                + "<svg viewBox=\"0 0 1 1\" aria-label=\"u equals 2\"/>");
+    assertThat(Elements.named(root, "svg"))
+        .extracting(svg -> svg.getAttribute("alt"))
+        .containsExactly("A ring. Of 24.", "u equals 2");
+  }
+
+  @Test
+  void a_formula_too_wide_for_the_column_shrinks_as_a_whole() throws IOException {
+    Element root =
+        print(
+            "<svg class=\"math\" style=\"width:62.000em;height:3.000em;vertical-align:-1.000em\"/>"
+                + "<svg class=\"math\" style=\"width:9.000em;height:3.000em\"/>");
+    assertThat(Elements.named(root, "svg"))
+        .extracting(svg -> svg.getAttribute("style"))
+        .containsExactly(
+            "width:31.000em;height:1.500em;vertical-align:-0.500em",
+            "width:9.000em;height:3.000em");
+  }
+
+  @Test
+  void a_figure_fits_its_column_and_leaves_room_for_text() throws IOException {
+    Element root =
+        print(
+            "<div class=\"drawing\"><svg viewBox=\"0 0 800 400\"/></div>"
+                + "<div class=\"drawing\"><svg viewBox=\"0 0 500 500\"/></div>"
+                + "<div class=\"drawing\"><svg viewBox=\"0 0 100 50\"/></div>");
+    assertThat(Elements.named(root, "svg"))
+        .extracting(svg -> svg.getAttribute("style"))
+        .containsExactly(
+            "width:134.00mm;height:67.00mm",
+            "width:100.00mm;height:100.00mm",
+            "width:27.00mm;height:13.50mm");
+  }
+
+  @Test
+  void links_into_the_course_become_links_into_the_book() throws IOException {
+    Element root =
+        print(
+            "<section id=\"lesson-ring\"><p id=\"ring--turn\"/><p id=\"exercise-owl\"/></section>"
+                + "<p id=\"quantities\"/><p id=\"quantity-ring.photos\"/>"
+                + "<a href=\"course:ring\"/><a href=\"course:ring#ring--turn\"/>"
+                + "<a href=\"course:ring#owl\"/><a href=\"course:quantities\"/>"
+                + "<a href=\"course:quantities#ring.photos\"/><a href=\"https://example.org\"/>");
+    assertThat(Elements.named(root, "a"))
+        .extracting(a -> a.getAttribute("href") + " " + a.getAttribute("class"))
+        .containsExactly(
+            "#lesson-ring see",
+            "#ring--turn see",
+            "#exercise-owl see",
+            "#quantities see",
+            "#quantity-ring.photos see",
+            "https://example.org outside");
+  }
+
+  @Test
+  void a_fragment_that_is_not_well_formed_is_a_programmers_fault() {
+    assertThatThrownBy(() -> print("<p>a<br></p>"))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("not well-formed")
+        .hasMessageContaining("<p>a<br></p>");
+  }
+
+  private static Element print(String body) throws IOException {
+    return PrintDocument.of(
+            "<html xmlns=\"http://www.w3.org/1999/xhtml\"><head/><body>" + body + "</body></html>")
+        .getDocumentElement();
+  }
+
+  private static List<String> names(Element root, List<String> wanted) {
+    return Elements.all(root).stream().map(Element::getNodeName).filter(wanted::contains).toList();
+  }
+}
