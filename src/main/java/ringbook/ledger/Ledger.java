@@ -58,9 +58,16 @@ public final class Ledger {
     all.addAll(KitEntries.entries());
     all.addAll(DistanceEntries.entries());
     all.addAll(SamplingEntries.entries());
+    all.addAll(FartherEntries.entries());
+    all.addAll(TileEntries.entries());
     all.addAll(SharpEntries.entries());
     all.addAll(DepthEntries.entries());
+    all.addAll(ViewEntries.entries());
     all.addAll(WaysOutEntries.entries());
+    all.addAll(LightEntries.entries());
+    all.addAll(LampEntries.entries());
+    all.addAll(MotionEntries.entries());
+    all.addAll(FlickerEntries.entries());
     all.addAll(RingEntries.entries());
     all.addAll(SeenEntries.entries());
     all.addAll(PairEntries.entries());

@@ -1,6 +1,8 @@
 package ringbook.optics;
 
+import ringbook.units.Angle;
 import ringbook.units.Length;
+import ringbook.units.Num;
 
 /**
  * How finely the pixels sample the object. A sampling distance is the length on the object, seen
@@ -19,5 +21,14 @@ public final class Sampling {
   /** Distance at which the sampling distance is {@code wanted}, {@code u = f (1 + g/p)}. */
   public static Length distance(Length pixelPitch, Length focalLength, Length wanted) {
     return focalLength.times(1 + wanted.over(pixelPitch));
+  }
+
+  /**
+   * Sampling distance along a slope, {@code g / cos i}.
+   *
+   * @param incidence i, between the line of sight and the surface's normal, below 90°
+   */
+  public static Length onSlope(Length squareOn, Angle incidence) {
+    return squareOn.times(1 / Num.cos(incidence.radians()));
   }
 }

@@ -66,25 +66,6 @@ final class CheckValuesTest extends CheckTable {
           return angle(mm(r, "sensor_w_mm"), ThinLens.imageDistance(focal, distance));
         },
         "FOV-14");
-    checkAll(
-        r -> {
-          double[] k = list(r, "K");
-          double[] px = list(r, "image_px");
-          return new double[] {
-            AngleOfView.offCentre(k[0], k[2], px[0]).degrees(),
-            AngleOfView.offCentre(k[1], k[3], px[1]).degrees()
-          };
-        },
-        "OCV-01");
-    check(
-        r -> {
-          double[] mm = list(r, "aperture_mm");
-          double[] px = list(r, "image_px");
-          Sensor sensor =
-              new Sensor(ofMillimetres(mm[0]), ofMillimetres(mm[1]), (int) px[0], (int) px[1]);
-          return sensor.pixelPitch().times(list(r, "K")[0]).millimetres();
-        },
-        "OCV-02");
   }
 
   private void sensors() {
@@ -355,14 +336,5 @@ final class CheckValuesTest extends CheckTable {
 
   private static Length feet(Row r, String key) {
     return Length.ofMetres(r.number(key) * 0.3048);
-  }
-
-  private static double[] list(Row r, String key) {
-    String[] parts = r.word(key).split(",", -1);
-    double[] numbers = new double[parts.length];
-    for (int i = 0; i < parts.length; i++) {
-      numbers[i] = CheckValues.number(parts[i]);
-    }
-    return numbers;
   }
 }

@@ -1,0 +1,167 @@
+package ringbook.ledger;
+
+import java.util.List;
+import ringbook.optics.Exposure;
+import ringbook.optics.Movement;
+import ringbook.units.Num;
+import ringbook.units.Span;
+import ringbook.units.Unit;
+
+/** How long the shutter may be open before something moves too far, and the time to set. */
+final class MotionEntries {
+
+  private static final String STEADY = "movement at constant speed";
+
+  private MotionEntries() {}
+
+  static List<Quantity> entries() {
+    return List.of(
+        rule(),
+        byTremor(),
+        byWalking(),
+        rimSpeed(),
+        byTurntable(),
+        tripod(),
+        stopsShort(),
+        handBlur(),
+        time(),
+        iso());
+  }
+
+  private static Quantity rule() {
+    return time("motion.rule", "hand-held time of the old rule", "t_{35}")
+        .meaning("One second over the 35 mm equivalent in millimetres: made for prints.")
+        .formula("1mm * 1s / kit.equivalent")
+        .source("rule of thumb; common practice, no source")
+        .checkedBy("MOT-06")
+        .by(r -> 0.001 / r.si("kit.equivalent"));
+  }
+
+  private static Quantity byTremor() {
+    return time("motion.byTremor", "longest hand-held time", "t_{\\mathrm{hand}}")
+        .meaning("How long hands hold the camera still enough for the movement accepted.")
+        .formula(
+            "2 ^ kit.stabiliser * aim.motionBlur * kit.pixelPitch"
+                + " / (sharp.imageDistance * aim.tremor)")
+        .source(STEADY + "; the camera turns")
+        .checkedBy("MOT-05", "MOT-06")
+        .by(
+            r ->
+                Num.pow(2, r.si("kit.stabiliser"))
+                    * Movement.turningTime(
+                            r.length("kit.pixelPitch").times(r.si("aim.motionBlur")),
+                            r.length("sharp.imageDistance"),
+                            r.si("aim.tremor"))
+                        .seconds());
+  }
+
+  private static Quantity byWalking() {
+    return time("motion.byWalking", "longest time while walking", "t_{\\mathrm{walk}}")
+        .meaning("How long the shutter may be open if one photographs without stopping.")
+        .formula("aim.motionBlur * distance.samplingNear / aim.walkingSpeed")
+        .source(STEADY)
+        .checkedBy("MOT-02", "MOT-03", "MOT-04")
+        .by(
+            r ->
+                Movement.passingTime(
+                        r.si("aim.motionBlur"),
+                        r.length("distance.samplingNear"),
+                        r.si("aim.walkingSpeed"))
+                    .seconds());
+  }
+
+  private static Quantity rimSpeed() {
+    return Entry.of("motion.rimSpeed", "speed of the rim on the turntable")
+        .meaning("How fast the outermost part of the object moves while the turntable turns.")
+        .symbol("V_{\\mathrm{rim}}", Unit.CENTIMETRE_PER_SECOND)
+        .formula("aim.turnRate * distance.turningWidth / 2")
+        .source("circumference over time of a turn")
+        .checkedBy("MOT-03")
+        .by(
+            r ->
+                Movement.rimMetresPerSecond(
+                    r.length("distance.turningWidth").times(0.5), r.si("aim.turnRate")));
+  }
+
+  private static Quantity byTurntable() {
+    return time("motion.byTurntable", "longest time on the turning table", "t_{\\mathrm{turn}}")
+        .meaning(
+            "How long the shutter may be open while the turntable turns; better let it stop"
+                + " first.")
+        .formula("aim.motionBlur * distance.samplingNear / motion.rimSpeed")
+        .source(STEADY)
+        .checkedBy("MOT-02", "MOT-04")
+        .by(
+            r ->
+                Movement.passingTime(
+                        r.si("aim.motionBlur"),
+                        r.length("distance.samplingNear"),
+                        r.si("motion.rimSpeed"))
+                    .seconds());
+  }
+
+  private static Quantity tripod() {
+    return Entry.of("motion.tripod", "needs a tripod")
+        .meaning("Whether even the highest ISO needs a longer time than hands can hold.")
+        .symbol("\\mathrm{tripod}", Unit.ANSWER)
+        .formula("light.timeHighest > motion.byTremor")
+        .source("comparison")
+        .by(r -> Quantity.answer(r.si("light.timeHighest") > r.si("motion.byTremor")));
+  }
+
+  private static Quantity stopsShort() {
+    return Entry.of("motion.stopsShort", "stops too dark for working by hand")
+        .meaning(
+            "How much light is missing for working by hand at the highest ISO; below 0 there is"
+                + " light to spare.")
+        .symbol("q_{\\mathrm{dark}}", Unit.STOP)
+        .rounded(Rounding.significant(2))
+        .formula("log2(light.timeHighest / motion.byTremor)")
+        .source("definition of the stop")
+        .by(r -> Num.log2(r.si("light.timeHighest") / r.si("motion.byTremor")));
+  }
+
+  private static Quantity handBlur() {
+    return Entry.of("motion.handBlur", "movement by hand at the highest ISO")
+        .meaning("How many pixels the picture moves if it is taken by hand at the highest ISO.")
+        .symbol("b_{\\mathrm{hand}}", Unit.PIXEL)
+        .formula("aim.motionBlur * light.timeHighest / motion.byTremor")
+        .source(STEADY)
+        .checkedBy("MOT-05")
+        .by(r -> r.si("aim.motionBlur") * r.si("light.timeHighest") / r.si("motion.byTremor"));
+  }
+
+  private static Quantity time() {
+    return time("motion.time", "exposure time to set", "t")
+        .meaning(
+            "On a tripod the time of the lowest ISO; by hand the longest that is held still, if"
+                + " the lowest ISO does not need less.")
+        .formula("if(motion.tripod, light.timeBase, min(motion.byTremor, light.timeBase))")
+        .source("least noise first; common practice, no source")
+        .by(
+            r ->
+                r.yes("motion.tripod")
+                    ? r.si("light.timeBase")
+                    : Math.min(r.si("motion.byTremor"), r.si("light.timeBase")));
+  }
+
+  private static Quantity iso() {
+    return Entry.of("motion.iso", "ISO to set")
+        .meaning("The ISO that exposes rightly with the f-number and the time to set.")
+        .symbol("S_{\\mathrm{set}}", Unit.ONE)
+        .rounded(Rounding.significant(2))
+        .formula("100 * sharp.effective ^ 2 / (motion.time * 2 ^ light.ev100)")
+        .source("exposure in steps of two; Exif annex on APEX")
+        .checkedBy("EXP-07", "EXP-15")
+        .by(
+            r ->
+                Exposure.isoFor(
+                    r.fNumber("sharp.effective"),
+                    new Span(r.si("motion.time")),
+                    r.si("light.ev100")));
+  }
+
+  private static Entry time(String key, String name, String symbol) {
+    return Entry.of(key, name).symbol(symbol, Unit.SECOND).rounded(Rounding.fraction(2));
+  }
+}

@@ -1,0 +1,46 @@
+package ringbook.optics;
+
+import ringbook.units.Num;
+import ringbook.units.Span;
+import ringbook.units.Whole;
+
+/**
+ * Lamps on alternating current, which pulse twice a period. Lamps fed through electronics may pulse
+ * at any rate; this does not hold for them. Source: mean of a sine-shaped pulse over the exposure.
+ */
+public final class Flicker {
+
+  private static final double SAME = 1e-6;
+
+  private Flicker() {}
+
+  /** Pulses of light during the exposure, {@code 2 f t}. */
+  public static double pulses(double mainsHertz, Span time) {
+    return 2 * mainsHertz * time.seconds();
+  }
+
+  /** Whether the exposure lasts a whole number of pulses, and so gets the same light each time. */
+  public static boolean isSafe(double mainsHertz, Span time) {
+    double pulses = pulses(mainsHertz, time);
+    return pulses > 0.5 && Math.abs(pulses - Num.round(pulses)) < SAME;
+  }
+
+  /** Longest safe time not above {@code time}; 0 if it is shorter than one pulse. */
+  public static Span safeTime(double mainsHertz, Span time) {
+    return new Span(Whole.down(pulses(mainsHertz, time)) / (2 * mainsHertz));
+  }
+
+  /**
+   * Brightest over darkest exposure of a series at any moment of the pulse, {@code (1 + M s) / (1 −
+   * M s)} with {@code s = |sin(πx)/(πx)|} and x pulses; may be infinite. Whole pulses do not change
+   * the size of the sine, so only the part beyond them is taken.
+   *
+   * @param modulation M, how much of the light pulses, 0 to 1
+   */
+  public static double swing(double mainsHertz, Span time, double modulation) {
+    double pulses = pulses(mainsHertz, time);
+    double part = pulses - Whole.down(pulses);
+    double left = pulses == 0 ? 1 : Math.abs(Num.sin(Math.PI * part) / (Math.PI * pulses));
+    return (1 + modulation * left) / (1 - modulation * left);
+  }
+}
