@@ -1,13 +1,13 @@
 package ringbook.shots;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import ringbook.shots.SceneDraft.Fault;
 import ringbook.shots.SceneField.NumberField;
 import ringbook.shots.SceneField.WordField;
-import ringbook.units.Decimal;
 import ringbook.units.Dimension;
-import ringbook.units.Unit;
+import ringbook.units.MeasureReader;
+import ringbook.units.MeasureReading;
+import ringbook.units.NumberStyle;
 import ringbook.units.Words;
 
 /** Puts what a person wrote for a field into a draft. */
@@ -54,31 +54,14 @@ public final class SceneText {
 
   /** Reads a value of the given dimension. */
   public static Read read(String written, Dimension dimension) {
-    String text = written.strip();
-    if (dimension == Dimension.F_NUMBER && text.startsWith("f/")) {
-      text = text.substring(2);
+    MeasureReading reading = MeasureReader.read(written, dimension, NumberStyle.POINT);
+    if (reading instanceof MeasureReading.Read read) {
+      return new Read(read.measure().si(), Optional.empty());
     }
-    int end = 0;
-    while (end < text.length() && "0123456789.-".indexOf(text.charAt(end)) >= 0) {
-      end++;
-    }
-    OptionalDouble number = Decimal.parse(text.substring(0, end));
-    String symbol = text.substring(end).strip();
-    for (Unit unit : Unit.values()) {
-      if (unit.dimension() == dimension
-          && number.isPresent()
-          && (unit.symbol().equals(symbol)
-              || unit.spellings().contains(symbol)
-              || (symbol.isEmpty() && dimension == Dimension.F_NUMBER))) {
-        return new Read(unit.toSi(number.getAsDouble()), Optional.empty());
-      }
-    }
-    return new Read(
-        0,
-        Optional.of(
-            new Fault(
-                "",
-                "'" + written + "' is not " + dimension.noun(),
-                "write a number with its unit")));
+    String message =
+        reading instanceof MeasureReading.Unreadable
+            ? reading.message()
+            : "'" + written + "': " + reading.message();
+    return new Read(0, Optional.of(new Fault("", message, reading.help())));
   }
 }
