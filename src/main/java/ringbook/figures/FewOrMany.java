@@ -17,7 +17,7 @@ final class FewOrMany {
   private static final double HEIGHT = 340;
   private static final double RADIUS = 104;
   private static final double MIDDLE = 148;
-  private static final double LEAST_WALL = 0.3;
+  private static final double LEAST_WALL = 0.25;
   private static final double FIRST = -Math.PI / 2;
 
   private final Reckoning reckoning;
@@ -147,11 +147,10 @@ final class FewOrMany {
         + photos
         + " photographs neighbours are a turn of "
         + ring.text("ring.realStep")
-        + " apart: "
+        + " apart: of the wall that one sees well, "
         + ring.text("ring.sharedArc")
-        + " of the wall that one sees well its neighbour sees well too, and of the spots in one"
-        + " photograph "
+        + " is seen well by the next one too, and "
         + ring.text("pair.matchable")
-        + " can be matched in the next.";
+        + " of its spots can be matched there.";
   }
 }

@@ -11,7 +11,7 @@ public enum Fill {
   /** Bodies: the object, furniture, bands. */
   FAINT("fig-fill-faint", "#ece3d4"),
   /** Hollow things. */
-  PAPER("fig-fill-paper", "#fdfaf4");
+  PAPER("fig-fill-paper", "#ffffff");
 
   private final String styleClass;
   private final String colour;

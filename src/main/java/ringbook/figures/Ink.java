@@ -13,7 +13,7 @@ public enum Ink {
   /** A third series: ochre. */
   THIRD("fig-third", "#a5894f"),
   /** Halos. */
-  PAPER("fig-paper", "#fdfaf4");
+  PAPER("fig-paper", "#ffffff");
 
   private final String styleClass;
   private final String colour;

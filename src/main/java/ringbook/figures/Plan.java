@@ -58,6 +58,24 @@ final class Plan {
     return kept;
   }
 
+  /** The point of an outline that lies nearest to {@code point}. */
+  static Point nearest(List<Point> outline, Point point) {
+    Point best = outline.get(0);
+    for (int i = 0; i < outline.size(); i++) {
+      Point a = outline.get(i);
+      Point b = outline.get((i + 1) % outline.size());
+      double length = a.distanceTo(b);
+      double along =
+          length == 0
+              ? 0
+              : ((point.x() - a.x()) * (b.x() - a.x()) + (point.y() - a.y()) * (b.y() - a.y()))
+                  / (length * length);
+      Point on = a.between(b, Math.max(0, Math.min(1, along)));
+      best = point.distanceTo(on) < point.distanceTo(best) ? on : best;
+    }
+    return best;
+  }
+
   /** The smallest box round some points; at least one. */
   static Box box(List<Point> points) {
     Point first = points.get(0);

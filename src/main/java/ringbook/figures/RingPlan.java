@@ -12,13 +12,14 @@ import ringbook.shots.Scene;
 import ringbook.shots.Station;
 import ringbook.shots.Subject;
 import ringbook.units.Length;
+import ringbook.units.Num;
 
 /** The ring seen from above: stations as numbered ticks that point at the object. */
 final class RingPlan {
 
   private static final double WIDTH = 560;
-  private static final double HEIGHT = 500;
-  private static final double RADIUS = 172;
+  private static final double HEIGHT = 490;
+  private static final double RADIUS = 160;
   private static final double NUMBER_ROOM = 17;
   private static final double NUMBER_GAP = 25;
 
@@ -79,6 +80,7 @@ final class RingPlan {
     for (Obstacle obstacle : scene.place().obstacles()) {
       List<Point> outline = Plan.clipped(Plan.outline(obstacle.corners(), view), svg.paper());
       if (outline.size() < 3) {
+        names.add(pointOff(obstacle));
         continue;
       }
       svg.polygon(outline, Stroke.solid(Ink.FAINT, 1), Fill.FAINT);
@@ -87,6 +89,24 @@ final class RingPlan {
       names.add(Label.small(obstacle.name(), middle, Anchor.MIDDLE));
     }
     return names;
+  }
+
+  /** An arrow at the edge of the paper towards something that lies beyond it. */
+  private Label pointOff(Obstacle obstacle) {
+    Point nearest = Plan.nearest(Plan.outline(obstacle.corners(), view), view.origin());
+    double direction = view.origin().directionTo(nearest);
+    Box edge = svg.paper().grown(-6);
+    double across = Math.abs(Num.cos(direction)) * HEIGHT;
+    double up = Math.abs(Num.sin(direction)) * WIDTH;
+    double reach =
+        across > up
+            ? edge.width() / 2 / Math.abs(Num.cos(direction))
+            : (edge.height() / 2 - 8) / Math.abs(Num.sin(direction));
+    Point tip = view.origin().towards(direction, reach);
+    svg.line(tip.towards(direction, -16), tip, Stroke.THIN);
+    svg.arrowHead(tip, direction);
+    placer.keepOff(tip.towards(direction, -16), tip);
+    return Label.small(obstacle.name(), tip.towards(direction, -8).plus(8, 4), Anchor.START);
   }
 
   private void drawStations() {
@@ -233,7 +253,9 @@ final class RingPlan {
         + readings.text("ring.photos")
         + " numbered stations lie evenly on a circle round the "
         + scene.subject().name()
-        + ", each pointing at its middle. The circle has a radius of "
+        + ", which is "
+        + readings.text("subject.width")
+        + " wide, each pointing at its middle. The circle has a radius of "
         + readings.text("ring.floorDistance")
         + "; from one station to the next it is a turn of "
         + readings.text("ring.realStep")

@@ -17,6 +17,7 @@ final class RingSide {
   private static final double HEIGHT = 420;
   private static final double LEAST_RADIUS = 95;
   private static final double LOW_TABLE = 0.03;
+  private static final double FAR_OFF = 1.25;
 
   private final Readings readings;
   private final Scene scene;
@@ -50,8 +51,10 @@ final class RingSide {
   }
 
   private Box room() {
-    double high = Math.max(readings.si("place.highestLens"), top());
-    return new Box(-halfWidth, Math.min(0, lens), Math.max(floor, halfWidth), Math.max(high, lens));
+    double needed = Math.max(top(), lens);
+    double highest = readings.si("place.highestLens");
+    double high = highest <= FAR_OFF * needed ? Math.max(highest, needed) : needed;
+    return new Box(-halfWidth, Math.min(0, lens), Math.max(floor, halfWidth), high);
   }
 
   private Box near() {
@@ -210,6 +213,13 @@ final class RingSide {
 
   private void reachLine(String key, String word, double shift) {
     double y = view.at(0, readings.si(key)).y();
+    if (y < 0) {
+      Label over = Label.small(word + " reach " + readings.text(key), new Point(0, 0), Anchor.END);
+      svg.text(placer.fixed(over.movedTo(new Point(WIDTH - 30, 20), Anchor.END)));
+      svg.line(new Point(WIDTH - 20, 24), new Point(WIDTH - 20, 12), Stroke.THIN);
+      svg.arrowHead(new Point(WIDTH - 20, 8), Math.PI / 2);
+      return;
+    }
     double left = Math.min(view.at(floor, 0).x() - 24, WIDTH - 150);
     svg.line(new Point(left, y), new Point(WIDTH - 14, y), Stroke.dashed(Ink.SECOND, 1.2, "6 4"));
     placer.keepOff(new Point(left, y), new Point(WIDTH - 14, y));

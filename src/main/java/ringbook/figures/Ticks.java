@@ -33,7 +33,11 @@ final class Ticks {
     double low = Math.floor(2 * Num.log2(from) + 1e-9) / 2;
     double high = Math.ceil(2 * Num.log2(to) - 1e-9) / 2;
     List<Tick> ticks = new ArrayList<>();
-    for (int half = (int) Num.round(2 * low); half <= 2 * high; half++) {
+    int first = (int) Num.round(2 * low);
+    int every = 2 * (high - low) > 12 ? 2 : 1;
+    for (int half = first + (every == 2 && first % 2 != 0 ? 1 : 0);
+        half <= 2 * high;
+        half += every) {
       ticks.add(new Tick(half / 2.0, stop(half)));
     }
     return new Axis(label, low, high, ticks);

@@ -33,8 +33,8 @@ final class WindowChart {
   private ChartModel model() {
     double widest = readings.si("kit.widest");
     double narrowest = readings.si("kit.narrowest");
-    double low = Math.max(0.25, Math.min(Math.min(open, closed), widest) / 1.3);
-    double high = Math.min(512, Math.max(Math.max(open, closed), narrowest) * 1.3);
+    double low = Math.min(widest, Math.max(open, widest / 4)) / 1.3;
+    double high = Math.max(narrowest, Math.min(closed, narrowest * 4)) * 1.3;
     double limit = Math.max(readings.si("aim.blurLimit"), readings.si("aim.diffractionLimit"));
     double spot = Math.max(at(set, "sharp.blurFarPixels"), at(set, "sharp.airyPixels"));
     Axis across = Ticks.stops("f-number", low, high);

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import ringbook.Scenes;
@@ -122,6 +123,26 @@ final class FigureShelfTest {
       }
     }
     assertThat(checked).as("entries of the ledger in the table of " + name).hasSizeGreaterThan(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "framing, distance.standoff distance.filledLong distance.filledShort",
+    "depth-of-field, sharp.focus sharp.fNumber sharp.nearLimit sharp.farLimit distance.far",
+    "ring-plan, ring.photos ring.realStep ring.floorDistance ring.chord",
+    "ring-side, ring.radius aim.elevation ring.lensHeight subject.height place.tableHeight",
+    "few-or-many, ring.realStep ring.sharedArc pair.matchable",
+    "sampling, distance.samplingNear distance.samplingFar distance.samplingWanted distance.largest",
+    "f-number-window, sharp.open sharp.closed sharp.fNumber sharp.airyPixels kit.widest",
+    "overlap-chart, ring.realStep pair.shared pair.matchable",
+    "match-survival, aim.decay"
+  })
+  void its_description_says_the_numbers_that_matter(String name, String keys) {
+    Reckoning reckoning = Reckoning.of(Scenes.pot());
+    String description = FigureShelf.draw(name, Map.of(), reckoning, "a").description();
+    for (String key : keys.split(" ", -1)) {
+      assertThat(description).contains(reckoning.text(key));
+    }
   }
 
   @ParameterizedTest(name = "seed {0}")
