@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import ringbook.course.ComposedCourse;
 import ringbook.course.ComposedExercise;
 import ringbook.course.ComposedFigure;
@@ -21,6 +22,7 @@ import ringbook.course.CourseInfo;
  * @param mark drawing of the title page, an SVG element
  * @param chapters one a lesson
  * @param solved the chapters that have exercises, for the solutions
+ * @param crowded figures whose numbers stand at the back
  * @param stated quantities the scene states, in the order of the ledger, for the appendix
  * @param worked those that are worked out
  * @param index all by name
@@ -31,6 +33,7 @@ public record BookPages(
     String mark,
     List<Chapter> chapters,
     List<Chapter> solved,
+    List<Drawing> crowded,
     List<ComposedQuantity> stated,
     List<ComposedQuantity> worked,
     List<ComposedQuantity> index) {
@@ -64,7 +67,15 @@ public record BookPages(
    * @param figure the figure
    * @param parts rows of its table, in as many parts as stand side by side
    */
-  public record Drawing(ComposedFigure figure, List<List<List<String>>> parts) {}
+  public record Drawing(ComposedFigure figure, List<List<List<String>>> parts) {
+
+    private static final int ROWS_BESIDE = 18;
+
+    /** Whether it has too many numbers to stand beside the figure. */
+    public boolean atBack() {
+      return !parts.isEmpty() && parts.get(0).size() > ROWS_BESIDE;
+    }
+  }
 
   /**
    * An exercise where it is asked.
@@ -86,9 +97,16 @@ public record BookPages(
         StationMark.title(stations),
         chapters,
         chapters.stream().filter(c -> !c.exercises().isEmpty()).toList(),
+        chapters.stream().flatMap(BookPages::crowded).toList(),
         course.quantities().stream().filter(ComposedQuantity::stated).toList(),
         course.quantities().stream().filter(q -> !q.stated()).toList(),
         byName);
+  }
+
+  private static Stream<Drawing> crowded(Chapter chapter) {
+    return chapter.pieces().stream()
+        .map(Piece::figure)
+        .filter(drawing -> drawing != null && drawing.atBack());
   }
 
   private static Chapter chapter(ComposedLesson lesson, int stations) {

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ringbook.course.ComposedLesson.FigureBlock;
 import ringbook.course.ComposedLesson.Markup;
 
 /** Content no page was made for: it is set all the same, or refused with a clear text. */
@@ -44,12 +45,35 @@ class BookTroubleTest {
 
   @Test
   void a_very_long_word_stays_in_the_text_column() throws IOException {
-    assertInside("<p>" + "overlong".repeat(60) + "</p><pre>" + "x".repeat(400) + "</pre>");
+    String word = "overlong".repeat(60);
+    assertInside(
+        "<p>"
+            + word
+            + "</p><pre>"
+            + word
+            + "</pre><ul><li>"
+            + word
+            + "</li></ul>"
+            + "<table><tbody><tr><td>short</td><td>"
+            + word
+            + "</td></tr></tbody></table>");
   }
 
   @Test
   void the_sample_has_no_line_beyond_the_text_column() throws IOException {
     assertInside("<p>The end.</p>");
+  }
+
+  @Test
+  void a_figure_with_many_numbers_has_them_at_the_back() throws IOException {
+    FigureBlock figure = new FigureBlock(SampleCourse.plan("figure-many", 4, 120));
+    PressedBook book = PressedBook.of(SampleCourse.with(List.of(figure)), folder);
+    int back = book.pageOf("Figure 4 in numbers", 3);
+    assertThat(back).isGreaterThan(book.pageOf("Try each exercise on paper first", 3));
+    assertThat(book.page(book.pageOf("Figure 4 The ring", 3)))
+        .contains("Its numbers are on page " + back);
+    assertThat(book.text()).contains("120 357° 40.5 cm");
+    book.pdf().close();
   }
 
   @Test
