@@ -39,6 +39,7 @@ record LayerRules(String base) {
           "browser",
           "charts",
           "course",
+          "sheets",
           "output",
           "photos",
           "cli");

@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
     name = "ringbook",
     description =
         "Makes a course in photographing an object for 3D, with every number worked out for your group.",
-    subcommands = {MakeCommand.class, QuantitiesCommand.class},
+    subcommands = {MakeCommand.class, MarkCommand.class, QuantitiesCommand.class},
     mixinStandardHelpOptions = true,
     version = "ringbook 0.1.0",
     synopsisSubcommandLabel = "COMMAND")

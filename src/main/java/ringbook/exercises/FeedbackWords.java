@@ -40,8 +40,7 @@ final class FeedbackWords implements Verdict.Cases<String> {
 
   @Override
   public String unreadable(Verdict.Unreadable verdict) {
-    String why = verdict.why().isEmpty() ? "" : ": " + verdict.why();
-    return "No number can be read from " + written + why + ".";
+    return "This cannot be read: " + verdict.message() + ".";
   }
 
   @Override
@@ -109,7 +108,15 @@ final class FeedbackWords implements Verdict.Cases<String> {
       return written + " is not the answer.";
     }
     double ratio = verdict.ratio().getAsDouble();
-    return written + " is " + (ratio > 1 ? size(ratio, "large") : size(1 / ratio, "small")) + ".";
+    if (ratio < 1.5 && ratio > 1 / 1.5) {
+      return written + " is too " + (ratio > 1 ? "large." : "small.");
+    }
+    return ratio > 1
+        ? written + " is about " + Numbers.significant(ratio, 2) + " times the right answer."
+        : written
+            + " is too small: the right answer is about "
+            + Numbers.significant(1 / ratio, 2)
+            + " times as large.";
   }
 
   @Override
@@ -135,21 +142,12 @@ final class FeedbackWords implements Verdict.Cases<String> {
 
   @Override
   public String noSuchOption(Verdict.NoSuchOption verdict) {
-    return written
-        + " is none of the options a to "
-        + ChoiceTask.letter(verdict.options() - 1)
-        + ".";
+    char last = ChoiceTask.letter(verdict.options() - 1);
+    return written + " is none of the options a " + (last == 'b' ? "and " : "to ") + last + ".";
   }
 
   private static String because(ChoiceTask task, int index) {
     return task.options().get(index).because().markdown();
-  }
-
-  private static String size(double ratio, String direction) {
-    if (ratio >= 1.5) {
-      return "about " + Numbers.significant(ratio, 2) + " times too " + direction;
-    }
-    return "too " + direction;
   }
 
   /** The longest spelling is the unit's name in full: centimetres. */

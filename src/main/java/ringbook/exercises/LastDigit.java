@@ -1,7 +1,5 @@
 package ringbook.exercises;
 
-import ringbook.units.Num;
-
 /**
  * How finely a learner wrote a number: {@code 41 cm} says no more than 40.5 to 41.5.
  *
@@ -13,10 +11,15 @@ record LastDigit(int digits, double half) {
   private static final LastDigit UNKNOWN = new LastDigit(0, 0);
 
   /**
-   * Looks for the digits of {@code number} in {@code text}. Fractions (16 1/2), powers of ten and
-   * several numbers in a row (5 ft 3 in) tell nothing about a last digit.
+   * Looks for the digits of {@code number} in {@code text}. A fraction (16 1/2) was rounded to its
+   * denominator: 33 halves have two digits. Powers of ten and several numbers in a row (5 ft 3 in)
+   * tell nothing.
    */
   static LastDigit of(String text, double number) {
+    int slash = text.lastIndexOf('/');
+    if (slash > 0 && isDigit(text.charAt(slash - 1))) {
+      return ofFraction(text, slash, number);
+    }
     int from = nextDigit(text, 0);
     if (from == text.length() || number == 0) {
       return UNKNOWN;
@@ -34,6 +37,17 @@ record LastDigit(int digits, double half) {
     return nextDigit(text, to) < text.length() || !decimal
         ? UNKNOWN
         : new LastDigit(significant(text.substring(from, to)), step / 2);
+  }
+
+  private static LastDigit ofFraction(String text, int slash, double number) {
+    double denominator = 0;
+    for (int i = slash + 1; i < text.length() && isDigit(text.charAt(i)); i++) {
+      denominator = denominator * 10 + (text.charAt(i) - '0');
+    }
+    double parts = Math.abs(number) * denominator;
+    return parts > 0 && parts < 1e9
+        ? new LastDigit(String.valueOf((long) (parts + 0.5)).length(), 0.5 / denominator)
+        : UNKNOWN;
   }
 
   /** How many digits {@code text} has from its first digit above 0 on. */
@@ -68,7 +82,13 @@ record LastDigit(int digits, double half) {
     if (!(step > 0 && step < Double.POSITIVE_INFINITY)) {
       return false;
     }
-    double power = Num.pow(10, Num.round(Num.log(step) / Num.log(10)));
+    double power = 1;
+    while (power * 3 < step) {
+      power *= 10;
+    }
+    while (power > step * 3) {
+      power /= 10;
+    }
     return Math.abs(step / power - 1) < 1e-9;
   }
 }

@@ -1,6 +1,7 @@
 package ringbook.exercises;
 
 import ringbook.units.Dimension;
+import ringbook.units.Words;
 
 /** What to do next, for each verdict. */
 final class NextWords implements Verdict.Cases<String> {
@@ -26,7 +27,13 @@ final class NextWords implements Verdict.Cases<String> {
 
   @Override
   public String unreadable(Verdict.Unreadable verdict) {
-    return "Write " + mark.exercise().answerHint() + ", and nothing else.";
+    String write = "Write " + mark.exercise().answerHint() + ", and nothing else.";
+    String help = verdict.help();
+    if (help.isEmpty()) {
+      return write;
+    }
+    String begun = Words.upper(help.substring(0, 1)) + help.substring(1);
+    return help.endsWith("?") ? begun + " " + write : begun + ".";
   }
 
   @Override

@@ -7,7 +7,10 @@ import java.util.OptionalDouble;
 import ringbook.ledger.Quantity;
 import ringbook.units.Dimension;
 import ringbook.units.Measure;
+import ringbook.units.MeasureReader;
+import ringbook.units.MeasureReading;
 import ringbook.units.Num;
+import ringbook.units.NumberStyle;
 import ringbook.units.Unit;
 
 /** Judges an answer that should be a number with a unit. */
@@ -18,48 +21,74 @@ final class NumberJudge {
 
   private final Quantity quantity;
   private final double truthSi;
-  private final OptionalDouble stated;
+  private final Tolerance tolerance;
 
   NumberJudge(Quantity quantity, double truthSi, OptionalDouble stated) {
     this.quantity = quantity;
     this.truthSi = truthSi;
-    this.stated = stated;
+    this.tolerance = Tolerance.of(quantity, truthSi, stated);
   }
 
   Verdict judge(String written) {
     String folded = Plain.folded(written);
-    boolean endless = INFINITE.contains(folded) || folded.startsWith("∞");
-    if (endless || Math.abs(truthSi) == Double.POSITIVE_INFINITY) {
-      return judgeEndless(endless, written);
-    }
-    Reading reading = Reading.of(written, dimension());
-    if (reading instanceof Reading.Read read) {
-      return read.measure().unit() == Unit.PART
-          ? judgeBare(read.measure().number(), written)
-          : judge(read.measure(), written);
-    }
-    if (reading instanceof Reading.MissingUnit missing) {
-      return judgeBare(missing.number(), written);
-    }
-    return unread(reading);
-  }
-
-  private Verdict judgeEndless(boolean endless, String written) {
-    if (endless) {
+    if (INFINITE.contains(folded) || folded.startsWith("∞")) {
       return truthSi == Double.POSITIVE_INFINITY
           ? new Verdict.Right()
           : new Verdict.Off(OptionalDouble.empty());
     }
-    Reading reading = Reading.of(written, dimension());
-    return reading instanceof Reading.Read || reading instanceof Reading.MissingUnit
-        ? new Verdict.Off(OptionalDouble.empty())
-        : unread(reading);
+    Verdict verdict = judge(read(written, NumberStyle.EITHER), written);
+    if (verdict instanceof Verdict.Unreadable) {
+      // "1,500 mm" can be read in two ways; the learner gets the better one.
+      for (NumberStyle style : List.of(NumberStyle.POINT, NumberStyle.COMMA)) {
+        Verdict other = judge(read(written, style), written);
+        if (other instanceof Verdict.Right || other instanceof Verdict.NotWhole) {
+          return other;
+        }
+      }
+    }
+    return verdict;
   }
 
-  private Verdict unread(Reading reading) {
-    return reading instanceof Reading.OtherKind other
-        ? new Verdict.WrongKind(dimension(), other.given())
-        : new Verdict.Unreadable(((Reading.Unreadable) reading).why());
+  private MeasureReading read(String written, NumberStyle style) {
+    return MeasureReader.read(written, dimension(), style);
+  }
+
+  private Verdict judge(MeasureReading reading, String written) {
+    if (reading instanceof MeasureReading.WrongKind other) {
+      return new Verdict.WrongKind(dimension(), other.found().dimension());
+    }
+    if (reading instanceof MeasureReading.Unreadable unreadable) {
+      return isPartOfThing(written)
+          ? new Verdict.NotWhole()
+          : new Verdict.Unreadable(Plain.line(unreadable.message()), Plain.line(unreadable.help()));
+    }
+    if (Math.abs(truthSi) == Double.POSITIVE_INFINITY) {
+      return new Verdict.Off(OptionalDouble.empty());
+    }
+    if (reading instanceof MeasureReading.MissingUnit missing) {
+      return judgeBare(missing.number(), written);
+    }
+    Measure measure = ((MeasureReading.Read) reading).measure();
+    return measure.unit() == Unit.PART ? judgePart(measure, written) : judge(measure, written);
+  }
+
+  /** Whether a number with a fraction stands where things are counted. */
+  private boolean isPartOfThing(String written) {
+    if (dimension() != Dimension.COUNT) {
+      return false;
+    }
+    MeasureReading plain = MeasureReader.read(written, Dimension.RATIO, NumberStyle.EITHER);
+    return plain instanceof MeasureReading.Read
+        || (plain instanceof MeasureReading.WrongKind other && other.found() == Unit.PIECE);
+  }
+
+  /** "0.75" is a share as it stands; "0.5" may lack its per cent sign. */
+  private Verdict judgePart(Measure measure, String written) {
+    Verdict asItStands = judge(measure, written);
+    Measure percent = new Measure(measure.number(), Unit.PERCENT);
+    return !(asItStands instanceof Verdict.Right) && isRight(percent, written)
+        ? new Verdict.UnitMissing(Optional.of(Unit.PERCENT))
+        : asItStands;
   }
 
   private Verdict judge(Measure measure, String written) {
@@ -69,14 +98,8 @@ final class NumberJudge {
     return dimension() == Dimension.COUNT ? count(measure) : wrong(measure, written);
   }
 
-  /** A number without a unit: right as it is, or right if one unit is added, or neither. */
+  /** A number without the unit it needs: right if one unit is added, or not at all. */
   private Verdict judgeBare(double number, String written) {
-    if (!UnitNeed.of(dimension())) {
-      return judge(new Measure(number, quantity.unit()), written);
-    }
-    if (dimension() == Dimension.SHARE && isRight(new Measure(number, Unit.PART), written)) {
-      return new Verdict.Right(); // "0.75" is a share as it stands, "75" lacks its per cent sign
-    }
     Optional<Unit> fits = Optional.empty();
     for (Unit unit : units()) {
       if (fits.isEmpty() && isRight(new Measure(number, unit), written)) {
@@ -88,9 +111,6 @@ final class NumberJudge {
 
   private Verdict count(Measure measure) {
     double difference = measure.si() - truthSi;
-    if (measure.si() != Num.round(measure.si())) {
-      return new Verdict.NotWhole();
-    }
     return Math.abs(difference) == 1 ? new Verdict.OneOff(difference > 0) : off(measure);
   }
 
@@ -106,7 +126,7 @@ final class NumberJudge {
         return new Verdict.Tenfold(factor, false);
       }
     }
-    if (tolerance().isNear(quantity.unit().fromSi(measure.si()))) {
+    if (tolerance.isNear(quantity.unit().fromSi(measure.si()))) {
       return new Verdict.RoundedEarly();
     }
     for (Unit unit : units()) {
@@ -129,14 +149,8 @@ final class NumberJudge {
     }
     LastDigit last = LastDigit.of(written, measure.number());
     double perUnit = quantity.unit().fromSi(measure.unit().toSi(1));
-    return tolerance()
-        .accepts(
-            quantity.unit().fromSi(measure.si()),
-            new LastDigit(last.digits(), last.half() * perUnit));
-  }
-
-  private Tolerance tolerance() {
-    return Tolerance.of(quantity, truthSi, stated);
+    return tolerance.accepts(
+        quantity.unit().fromSi(measure.si()), new LastDigit(last.digits(), last.half() * perUnit));
   }
 
   /** The units of what is asked for, the printed one first. */

@@ -6,6 +6,7 @@ import ringbook.units.Words;
 final class Plain {
 
   private static final int LONGEST_QUOTE = 60;
+  private static final int LONGEST_MESSAGE = 140;
 
   private Plain() {}
 
@@ -47,16 +48,24 @@ final class Plain {
 
   /** Between quotation marks, on one line, without control characters, and not too long. */
   static String quoted(String text) {
-    StringBuilder quoted = new StringBuilder("'");
-    String written = trimmed(text);
-    for (int i = 0; i < written.length(); i++) {
-      char c = written.charAt(i);
-      if (quoted.length() > LONGEST_QUOTE && !Character.isLowSurrogate(c)) {
-        return quoted.append("…'").toString();
+    return "'" + cut(trimmed(text), LONGEST_QUOTE) + "'";
+  }
+
+  /** A message that may quote a learner: on one line, without control characters. */
+  static String line(String message) {
+    return cut(message, LONGEST_MESSAGE);
+  }
+
+  private static String cut(String text, int longest) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (out.length() >= longest && !Character.isLowSurrogate(c)) {
+        return out.append('…').toString();
       }
-      quoted.append(isBlank(c) ? ' ' : isUnprintable(c) ? '\ufffd' : c);
+      out.append(isBlank(c) ? ' ' : isUnprintable(c) ? '\ufffd' : c);
     }
-    return quoted.append('\'').toString();
+    return out.toString();
   }
 
   /** Space, no-break and thin spaces, tab and line ends; also the invisible byte order mark. */

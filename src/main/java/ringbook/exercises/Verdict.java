@@ -66,9 +66,10 @@ public sealed interface Verdict {
   /**
    * No number can be read.
    *
-   * @param why what stands in the way, in a few words; may be empty
+   * @param message what stands in the way
+   * @param help what to write instead
    */
-  record Unreadable(String why) implements Verdict {
+  record Unreadable(String message, String help) implements Verdict {
     @Override
     public <T> T show(Cases<T> cases) {
       return cases.unreadable(this);

@@ -21,7 +21,7 @@ public final class Asked {
 
   /** Asks for {@code quantity} on {@code scene} with a tolerance stated. */
   public static Exercise number(Scene scene, String quantity, OptionalDouble tolerance) {
-    return exercise(scene, new NumberTask(quantity, tolerance));
+    return exercise(Reckoning.of(scene), new NumberTask(quantity, tolerance));
   }
 
   /** A choice; the right option's text begins with {@code +}. */
@@ -35,12 +35,16 @@ public final class Asked {
                         text.startsWith("+"),
                         words("Reason for " + text + ".")))
             .toList();
-    return exercise(scene, new ChoiceTask(options));
+    return exercise(Reckoning.of(scene), new ChoiceTask(options));
   }
 
-  private static Exercise exercise(Scene scene, Task task) {
-    return new Exercise(
-        "asked", "Asked", words("How much?"), Optional.empty(), Reckoning.of(scene), task);
+  /** Asks for {@code quantity} where the scene has been reckoned already. */
+  static Exercise number(Reckoning reckoning, String quantity) {
+    return exercise(reckoning, new NumberTask(quantity, OptionalDouble.empty()));
+  }
+
+  private static Exercise exercise(Reckoning reckoning, Task task) {
+    return new Exercise("asked", "Asked", words("How much?"), Optional.empty(), reckoning, task);
   }
 
   private static Wording words(String markdown) {

@@ -29,12 +29,13 @@ final class MarkerPropertiesTest {
 
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("ringbook.Scenes#seeds")
-  void twice_the_true_value_is_never_right(long seed) {
+  void twice_the_true_value_is_wrong_unless_the_course_prints_0(long seed) {
     for (Exercise exercise : exercises(seed)) {
       NumberTask task = (NumberTask) exercise.task();
       Quantity quantity = task.entry(exercise.reckoning());
       double twice = 2 * quantity.unit().fromSi(task.truth(exercise.reckoning()));
-      if (twice != 0 && Math.abs(twice) < 1e9) {
+      boolean printsZero = quantity.rounding().slack(twice / 2) > Math.abs(twice / 2);
+      if (!printsZero && Math.abs(twice) < 1e9) {
         String symbol = quantity.unit().symbol();
         String number = Numbers.significant(twice, 6);
         String answer = symbol.equals("f/") ? symbol + number : number + " " + symbol;
@@ -76,7 +77,7 @@ final class MarkerPropertiesTest {
     for (Quantity quantity : reckoning.ledger().quantities()) {
       if (reckoning.of(quantity.key()) instanceof Outcome.Known
           && quantity.unit().dimension() != Dimension.YES_NO) {
-        exercises.add(Asked.number(reckoning.scene(), quantity.key()));
+        exercises.add(Asked.number(reckoning, quantity.key()));
       }
     }
     return exercises;
