@@ -59,11 +59,12 @@
 
   /* A part that scrolls by itself must take the focus, but only where it does scroll. */
   function markScrolling() {
-    document.querySelectorAll("div.table, div.drawing").forEach(function (part) {
+    document.querySelectorAll(".table, .drawing, .working, .formula, pre").forEach(function (part) {
       if (part.scrollWidth > part.clientWidth) {
+        var name = part.getAttribute("data-scrolls") || (part.matches(".table") ? "Table" : "Wide part");
         part.setAttribute("tabindex", "0");
-        part.setAttribute("role", "region");
-        part.setAttribute("aria-label", (part.getAttribute("data-scrolls") || "Table") + ", scrolls sideways");
+        part.setAttribute("role", "group");
+        part.setAttribute("aria-label", name + ", scrolls sideways");
       } else if (part.hasAttribute("tabindex")) {
         part.removeAttribute("tabindex");
         part.removeAttribute("role");

@@ -21,13 +21,13 @@ final class Assets {
       List.of(
           "fonts",
           "palette",
+          "placed",
           "page",
           "dial",
           "text",
           "boxes",
           "figures",
           "appendix",
-          "placed",
           "print");
 
   /** The one style sheet that is not copied but written for the course. */

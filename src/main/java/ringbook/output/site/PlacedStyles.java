@@ -22,7 +22,7 @@ final class PlacedStyles {
     if (!style.find()) {
       return tag;
     }
-    String name = name(style.group(1));
+    String name = name(plain(style.group(1)));
     String bare = tag.substring(0, style.start()) + tag.substring(style.end());
     Matcher old = CLASS.matcher(bare);
     if (old.find()) {
@@ -33,6 +33,10 @@ final class PlacedStyles {
         + name
         + "\""
         + bare.substring(style.start());
+  }
+
+  private static String plain(String attribute) {
+    return attribute.replace("&quot;", "\"").replace("&apos;", "'").replace("&amp;", "&");
   }
 
   private String name(String style) {

@@ -13,6 +13,9 @@ import ringbook.output.Output;
 /** Writes the course as a website into the folder {@code site}. */
 public final class SiteOutput implements Output {
 
+  /** The page to open first, relative to the folder of the course. */
+  public static final String FIRST_PAGE = "site/index.html";
+
   @Override
   public String name() {
     return "site";
