@@ -43,7 +43,7 @@ final class SiteInBrowserTest {
   @CsvSource({"PHONE, false", "PHONE, true", "DESKTOP, false", "DESKTOP, true"})
   void pages_load_only_files_and_are_without_barriers(Size size, boolean dark) throws IOException {
     browser.look(size, dark);
-    for (Path page : SiteOutputTest.pages(site)) {
+    for (Path page : SiteLinks.pages(site)) {
       browser.open(page);
       assertThat(browser.requests()).hasSizeGreaterThan(8).allMatch(a -> a.startsWith("file:"));
       browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
@@ -56,7 +56,7 @@ final class SiteInBrowserTest {
   @EnumSource(Size.class)
   void no_page_scrolls_sideways(Size size) throws IOException {
     browser.look(size, false);
-    for (Path page : SiteOutputTest.pages(site)) {
+    for (Path page : SiteLinks.pages(site)) {
       browser.open(page);
       browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
       assertThat(browser.overhang()).as("%s", page).isZero();

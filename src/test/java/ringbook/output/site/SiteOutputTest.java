@@ -8,11 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -23,9 +19,6 @@ import ringbook.output.MadeUpCourse;
 import ringbook.site.ValidPage;
 
 final class SiteOutputTest {
-
-  private static final Pattern LINK = Pattern.compile(" (?:href|src)=\"([^\"]*)\"");
-  private static final Pattern ID = Pattern.compile(" id=\"([^\"]*)\"");
 
   @TempDir static Path dir;
   private static Path site;
@@ -51,30 +44,15 @@ final class SiteOutputTest {
 
   @Test
   void all_links_lead_somewhere() throws IOException {
-    int links = 0;
-    for (Path page : pages(site)) {
-      Matcher link = LINK.matcher(Files.readString(page));
-      while (link.find()) {
-        assertLeads(page, link.group(1));
-        links++;
-      }
-    }
-    assertThat(links).isGreaterThan(50);
+    assertThat(SiteLinks.broken(site)).isEmpty();
+    assertThat(SiteLinks.count(site)).isGreaterThan(50);
   }
 
-  private static void assertLeads(Path page, String href) throws IOException {
-    String[] parts = href.split("#", 2);
-    Path target = parts[0].isEmpty() ? page : page.resolveSibling(parts[0]);
-    assertThat(target).as("%s in %s", href, page.getFileName()).isRegularFile();
-    if (parts.length == 2) {
-      assertThat(ids(target)).as("%s in %s", href, page.getFileName()).contains(parts[1]);
-    }
-  }
-
-  private static Set<String> ids(Path page) throws IOException {
-    Set<String> ids = new TreeSet<>();
-    ID.matcher(Files.readString(page)).results().forEach(m -> ids.add(m.group(1)));
-    return ids;
+  @Test
+  void a_broken_link_is_found(@TempDir Path other) throws IOException {
+    Files.writeString(other.resolve("a.html"), "<a id=\"x\" href=\"#x\"></a> <a href=\"#y\"></a>");
+    Files.writeString(other.resolve("b.html"), "<a href=\"a.html#x\"></a> <a href=\"c.html\"></a>");
+    assertThat(SiteLinks.broken(other)).containsExactly("a.html: #y", "b.html: c.html");
   }
 
   @Test
@@ -105,7 +83,7 @@ final class SiteOutputTest {
 
   @Test
   void pages_hold_no_inline_style_script_or_handler() throws IOException {
-    for (Path page : pages(site)) {
+    for (Path page : SiteLinks.pages(site)) {
       assertThat(Files.readString(page))
           .doesNotContainPattern("<style|<script(?! src=)| style=| on[a-z]+=")
           .contains("default-src 'none'");
@@ -125,11 +103,5 @@ final class SiteOutputTest {
         .contains("rel=\"next\" class=\"on\" href=\"one-ring.html\"");
     assertThat(Files.readString(site.resolve("one-ring.html")))
         .contains("rel=\"next\" class=\"on\" href=\"quantities.html\"");
-  }
-
-  static Set<Path> pages(Path site) throws IOException {
-    try (Stream<Path> all = Files.list(site)) {
-      return new TreeSet<>(all.filter(p -> p.toString().endsWith(".html")).toList());
-    }
   }
 }
