@@ -65,7 +65,7 @@ final class MakeCommand implements Callable<Integer> {
       return CourseReading.tell(problems, err);
     }
     PrintWriter out = spec.commandLine().getOut();
-    out.println(folder.resolve("site/index.html"));
+    out.println(folder.resolve(SiteOutput.FIRST_PAGE));
     out.println(folder.resolve(BookOutput.FILE));
     out.flush();
     return 0;
