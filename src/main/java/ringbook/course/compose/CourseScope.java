@@ -13,6 +13,7 @@ final class CourseScope {
   private final CourseParts parts;
   private final Set<String> lessons;
   private final List<LinkUse> links = new ArrayList<>();
+  private final Set<String> placed = new LinkedHashSet<>();
   private int figures;
 
   CourseScope(CourseParts parts, Set<String> lessons, Problems problems) {
@@ -42,6 +43,11 @@ final class CourseScope {
 
   List<LinkUse> links() {
     return links;
+  }
+
+  /** Notes that an exercise has been placed; whether it had not been before. */
+  boolean place(String exercise) {
+    return placed.add(exercise);
   }
 
   /** The number of the next figure, from 1. */

@@ -1,7 +1,15 @@
 package ringbook.course.compose;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import ringbook.course.ComposedExercise;
+import ringbook.course.ComposedLesson.ExerciseBlock;
+import ringbook.exercises.ChoiceTask;
 import ringbook.exercises.Exercise;
+import ringbook.exercises.NumberTask;
+import ringbook.exercises.Task;
+import ringbook.ledger.Working;
 import ringbook.problems.Nearest;
 
 /** Places exercises and counts them through the lesson. */
@@ -16,11 +24,95 @@ final class ExerciseWriter {
   void write(FenceWriter.Fence fence, Sink sink) {
     String id = fence.rest().toString();
     Map<String, Exercise> exercises = scope.page().course().parts().exercises();
-    if (!exercises.containsKey(id)) {
+    Exercise exercise = exercises.get(id);
+    int offset = id.isEmpty() ? fence.wordOffset() : fence.rest().getStartOffset();
+    if (exercise == null) {
       scope.fault(
-          id.isEmpty() ? fence.wordOffset() : fence.rest().getStartOffset(),
+          offset,
           id.isEmpty() ? "the exercise has no id" : "no exercise is called '" + id + "'",
           Nearest.help(id, exercises.keySet()));
+    } else if (!sink.takesBlocks()) {
+      scope.fault(
+          offset,
+          "an exercise cannot stand inside a box, a list or a quotation",
+          "put it before or after");
+    } else if (!scope.dropped() && !scope.page().course().place(id)) {
+      scope.fault(
+          offset, "the exercise '" + id + "' stands in the course twice", "keep one of them");
+    } else if (!scope.dropped()) {
+      sink.add(new ExerciseBlock(compose(exercise, scope.page().nextExercise())));
+    }
+  }
+
+  private ComposedExercise compose(Exercise exercise, int number) {
+    WordingWriter words = new WordingWriter(scope, exercise.reckoning());
+    String hint =
+        exercise
+            .hint()
+            .map(
+                text ->
+                    "<details class=\"hint\"><summary>A hint</summary>\n"
+                        + words.blocks(text)
+                        + "</details>\n")
+            .orElse("");
+    Parts parts = exercise.task().show(new Parts(exercise, words));
+    return new ComposedExercise(
+        exercise.id(),
+        number,
+        exercise.title(),
+        words.blocks(exercise.ask()) + hint,
+        parts.options,
+        exercise.answerHint(),
+        parts.answer,
+        parts.solution);
+  }
+
+  /** What differs between the kinds of task. */
+  private static final class Parts implements Task.Cases<Parts> {
+
+    private final Exercise exercise;
+    private final WordingWriter words;
+    private final List<ComposedExercise.Option> options = new ArrayList<>();
+    private String answer = "";
+    private String solution = "";
+
+    private Parts(Exercise exercise, WordingWriter words) {
+      this.exercise = exercise;
+      this.words = words;
+    }
+
+    @Override
+    public Parts number(NumberTask task) {
+      answer = exercise.answerText();
+      solution =
+          "<div class=\"working\">\n"
+              + WorkingWriter.steps(
+                  Working.of(exercise.reckoning(), task.quantity()), exercise.reckoning())
+              + "</div>\n";
+      return this;
+    }
+
+    @Override
+    public Parts choice(ChoiceTask task) {
+      StringBuilder reasons = new StringBuilder("<ul class=\"reasons\">\n");
+      for (int i = 0; i < task.options().size(); i++) {
+        ChoiceTask.Option option = task.options().get(i);
+        String letter = String.valueOf(ChoiceTask.letter(i));
+        String text = words.line(option.text());
+        options.add(new ComposedExercise.Option(letter, text));
+        reasons
+            .append("<li><b>")
+            .append(letter)
+            .append(option.right() ? ", right:" : ", wrong:")
+            .append("</b> ")
+            .append(words.line(option.because()))
+            .append("</li>\n");
+        if (option.right()) {
+          answer = letter + ") " + PlainText.of(text);
+        }
+      }
+      solution = reasons.append("</ul>\n").toString();
+      return this;
     }
   }
 }

@@ -2,10 +2,32 @@ package ringbook.course.compose;
 
 import java.util.List;
 import java.util.Map;
+import ringbook.charts.FigureShelf;
+import ringbook.figures.Figure;
 import ringbook.ledger.Reckoning;
 
 /** Where lessons take their figures from. */
 public interface FigureSource {
+
+  /** The figures of the course. */
+  FigureSource SHELF =
+      new FigureSource() {
+        @Override
+        public List<String> names() {
+          return FigureShelf.names();
+        }
+
+        @Override
+        public List<String> options(String name) {
+          return FigureShelf.options(name);
+        }
+
+        @Override
+        public Figure draw(
+            String name, Map<String, String> options, Reckoning reckoning, String idPrefix) {
+          return FigureShelf.draw(name, options, reckoning, idPrefix);
+        }
+      };
 
   /** The names of all figures. */
   List<String> names();
@@ -20,27 +42,5 @@ public interface FigureSource {
    * @param options by name, each one of {@link #options}
    * @param idPrefix stands before every id of the drawing
    */
-  Drawn draw(String name, Map<String, String> options, Reckoning reckoning, String idPrefix);
-
-  /**
-   * A finished figure.
-   *
-   * @param title plain text
-   * @param description plain text
-   * @param svg one {@code svg} element
-   * @param tableHead column heads of its numbers
-   * @param tableRows its numbers
-   */
-  record Drawn(
-      String title,
-      String description,
-      String svg,
-      List<String> tableHead,
-      List<List<String>> tableRows) {
-
-    public Drawn {
-      tableHead = List.copyOf(tableHead);
-      tableRows = List.copyOf(tableRows);
-    }
-  }
+  Figure draw(String name, Map<String, String> options, Reckoning reckoning, String idPrefix);
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import ringbook.course.ComposedFigure;
 import ringbook.course.ComposedLesson.FigureBlock;
 import ringbook.course.markdown.Markdown;
+import ringbook.figures.Figure;
 import ringbook.problems.Nearest;
 
 /** Places figures and counts them through the course. */
@@ -75,7 +76,7 @@ final class FigureWriter {
     CourseScope course = scope.page().course();
     PageIds ids = scope.page().ids();
     String id = ids.full(ids.free(name, scope.places().apply(fence.wordOffset())));
-    FigureSource.Drawn drawn =
+    Figure drawn =
         course.parts().figures().draw(name, options, scope.values().reckoning(), id + "-");
     return new ComposedFigure(
         id,

@@ -15,6 +15,9 @@ public final class Formulas {
   /** Units of the drawing to one em. */
   private static final int EM = 1000;
 
+  /** Type size for lengths that do not grow with the type, such as the gap behind an exponent. */
+  private static final int POINTS = 12;
+
   private Formulas() {}
 
   /**
@@ -54,7 +57,7 @@ public final class Formulas {
       return Optional.empty();
     }
     try {
-      Box box = new TeXFormula(tex).createTeXIcon(style, 1).getBox();
+      Box box = new TeXFormula(tex).createTeXIcon(style, POINTS).getBox();
       return Optional.of(drawing(box, speech));
     } catch (ParseException unreadable) {
       return Optional.empty();

@@ -39,6 +39,15 @@ public final class Expressions {
     this.scene = new SceneModel(reckoning, "", new SceneChange(kits));
   }
 
+  private Expressions(SceneModel scene) {
+    this.scene = scene;
+  }
+
+  /** Expressions over another scene of the same course. */
+  public Expressions over(Reckoning reckoning) {
+    return new Expressions(new SceneModel(reckoning, "", scene.change()));
+  }
+
   /** The scene and its quantities. */
   public Reckoning reckoning() {
     return scene.reckoning();

@@ -8,6 +8,7 @@ import ringbook.course.ComposedLesson;
 import ringbook.course.CourseFile;
 import ringbook.course.CourseInfo;
 import ringbook.exercises.Exercise;
+import ringbook.figures.Figure;
 import ringbook.ledger.Reckoning;
 import ringbook.problems.Position;
 import ringbook.problems.Problem;
@@ -30,10 +31,10 @@ final class Lessons {
         }
 
         @Override
-        public Drawn draw(
+        public Figure draw(
             String name, Map<String, String> options, Reckoning reckoning, String idPrefix) {
           String svg = "<svg id=\"" + idPrefix + "box\"><title>A square</title></svg>";
-          return new Drawn("A square", "Four sides.", svg, List.of("side"), List.of(List.of("1")));
+          return new Figure("A square", "Four sides.", svg, List.of("side"), List.of(List.of("1")));
         }
       };
 
