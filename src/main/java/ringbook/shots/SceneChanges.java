@@ -55,6 +55,6 @@ public final class SceneChanges {
               "a scene has nothing called '" + key + "'",
               ringbook.problems.Nearest.help(key, keys)));
     }
-    return SceneText.set(draft, field.get(), change.substring(sign + 1), true);
+    return SceneText.set(draft, field.get(), change.substring(sign + 1).strip(), true);
   }
 }

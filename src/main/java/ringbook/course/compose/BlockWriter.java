@@ -82,7 +82,8 @@ final class BlockWriter {
     writers.put(DefinitionList.class, (node, sink) -> sink.add("<dl>\n" + inside(node) + "</dl>"));
     writers.put(
         DefinitionTerm.class,
-        (node, sink) -> sink.add("<dt>" + InlineWriter.write(node, scope) + "</dt>"));
+        (node, sink) ->
+            sink.add("<dt>" + InlineWriter.write(node.getFirstChild(), scope) + "</dt>"));
     writers.put(
         DefinitionItem.class, (node, sink) -> sink.add("<dd>" + inside(node).strip() + "</dd>"));
   }

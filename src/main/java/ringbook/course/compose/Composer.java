@@ -70,12 +70,12 @@ public final class Composer {
     List<ComposedLesson> composed = new ArrayList<>();
     for (CourseFile.LessonRef ref : file.lessons()) {
       Lesson lesson = lessons.get(ref.id());
-      if (lesson == null) {
+      if (lesson == null && lessons.size() == sources.size()) {
         problems.add(
             ref.position(),
             "there is no lesson '" + ref.id() + "'",
             Nearest.help(ref.id(), lessons.keySet()));
-      } else {
+      } else if (lesson != null) {
         composed.add(lesson(lesson, composed.size() + 1, course));
       }
     }

@@ -30,7 +30,9 @@ final class ExerciseWriter {
       scope.fault(
           offset,
           id.isEmpty() ? "the exercise has no id" : "no exercise is called '" + id + "'",
-          Nearest.help(id, exercises.keySet()));
+          exercises.isEmpty()
+              ? "write it into a file of exercises"
+              : Nearest.help(id, exercises.keySet()));
     } else if (!sink.takesBlocks()) {
       scope.fault(
           offset,

@@ -76,9 +76,7 @@ final class FenceWriter {
 
   private void box(Fence fence, Sink sink) {
     String title =
-        fence.rest().isEmpty()
-            ? BOXES.get(fence.word())
-            : InlineWriter.write(Markdown.parse(fence.rest()).getFirstChild(), scope);
+        fence.rest().isEmpty() ? BOXES.get(fence.word()) : OneParagraph.write(fence.rest(), scope);
     sink.add(
         "<section class=\""
             + fence.word()

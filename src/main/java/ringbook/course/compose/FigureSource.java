@@ -2,32 +2,11 @@ package ringbook.course.compose;
 
 import java.util.List;
 import java.util.Map;
-import ringbook.charts.FigureShelf;
 import ringbook.figures.Figure;
 import ringbook.ledger.Reckoning;
 
 /** Where lessons take their figures from. */
 public interface FigureSource {
-
-  /** The figures of the course. */
-  FigureSource SHELF =
-      new FigureSource() {
-        @Override
-        public List<String> names() {
-          return FigureShelf.names();
-        }
-
-        @Override
-        public List<String> options(String name) {
-          return FigureShelf.options(name);
-        }
-
-        @Override
-        public Figure draw(
-            String name, Map<String, String> options, Reckoning reckoning, String idPrefix) {
-          return FigureShelf.draw(name, options, reckoning, idPrefix);
-        }
-      };
 
   /** The names of all figures. */
   List<String> names();

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import ringbook.course.ComposedFigure;
 import ringbook.course.ComposedLesson.FigureBlock;
-import ringbook.course.markdown.Markdown;
 import ringbook.figures.Figure;
 import ringbook.problems.Nearest;
 
@@ -49,7 +48,7 @@ final class FigureWriter {
           fence.wordOffset(), "the figure has no caption", "say below what it shows in a sentence");
       return "";
     }
-    return InlineWriter.write(Markdown.parse(fence.body()).getFirstChild(), scope);
+    return OneParagraph.write(fence.body(), scope);
   }
 
   private Map<String, String> options(FenceWriter.Fence fence, String[] words, List<String> known) {

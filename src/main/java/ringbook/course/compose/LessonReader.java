@@ -1,6 +1,7 @@
 package ringbook.course.compose;
 
 import com.vladsch.flexmark.util.sequence.BasedSequence;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,22 +68,22 @@ final class LessonReader {
   /** Reads the fields; where the Markdown begins, or -1 if the front matter does not end. */
   private int frontMatter() {
     String text = source.text();
-    int start = endOfLine(0);
-    while (start < text.length()) {
-      int end = endOfLine(start);
-      String line = text.substring(start, end).strip();
-      if (line.equals("---")) {
-        return end;
+    List<Integer> starts = new ArrayList<>();
+    for (int start = endOfLine(0); start < text.length(); start = endOfLine(start)) {
+      if (text.substring(start, endOfLine(start)).strip().equals("---")) {
+        starts.forEach(this::field);
+        return endOfLine(start);
       }
-      if (!line.isEmpty()) {
-        field(line, start);
-      }
-      start = end;
+      starts.add(start);
     }
     return -1;
   }
 
-  private void field(String line, int start) {
+  private void field(int start) {
+    String line = source.text().substring(start, endOfLine(start)).strip();
+    if (line.isEmpty()) {
+      return;
+    }
     int colon = line.indexOf(':');
     String name = colon < 0 ? line : line.substring(0, colon).strip();
     if (colon < 0 || !FIELDS.contains(name)) {

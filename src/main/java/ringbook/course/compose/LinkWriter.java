@@ -43,7 +43,7 @@ final class LinkWriter {
     if (reference != null) {
       return write(link, reference.getUrl(), text);
     }
-    if (!link.getReferenceOpeningMarker().isEmpty() && !link.getReference().isEmpty()) {
+    if (!link.isReferenceTextCombined()) {
       scope.fault(
           link,
           "no link is called '" + link.getReference() + "'",

@@ -37,7 +37,7 @@ final class RawHtml {
           "close every element, and put attribute values in quotation marks");
       return "";
     } catch (SAXException refused) {
-      scope.fault(node, "this HTML cannot stand here: " + refused.getMessage(), "");
+      scope.fault(node, "this HTML cannot stand here: " + refused.getMessage(), "leave it out");
       return "";
     }
     return html;

@@ -31,7 +31,7 @@ final class RawTags {
     Optional<String> refusal =
         RawHtml.refusal(text.endsWith("/>") ? text : text + "</" + name + ">");
     refusal.ifPresent(
-        reason -> scope.fault(tag, "'" + text + "' cannot stand here: " + reason, ""));
+        reason -> scope.fault(tag, "'" + text + "' cannot stand here: " + reason, "leave it out"));
     if (!text.endsWith("/>")) {
       open.push(tag);
     }
@@ -51,10 +51,11 @@ final class RawTags {
       open.pop();
       return;
     }
+    boolean opened = open.removeIf(other -> name(other.getChars().toString()).equals(name));
     scope.fault(
         tag,
-        "'" + tag.getChars() + "' closes nothing",
-        open.isEmpty() ? "take it out" : "close '" + open.peek().getChars() + "' first");
+        "'" + tag.getChars() + "' closes " + (opened ? "too early" : "nothing"),
+        opened ? "close '" + open.peek().getChars() + "' first" : "take it out");
   }
 
   private static String name(String tag) {

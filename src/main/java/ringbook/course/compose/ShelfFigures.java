@@ -20,10 +20,8 @@ public final class ShelfFigures implements FigureSource {
   }
 
   @Override
-  public Drawn draw(
+  public Figure draw(
       String name, Map<String, String> options, Reckoning reckoning, String idPrefix) {
-    Figure figure = FigureShelf.draw(name, options, reckoning, idPrefix);
-    return new Drawn(
-        figure.title(), figure.description(), figure.svg(), figure.tableHead(), figure.tableRows());
+    return FigureShelf.draw(name, options, reckoning, idPrefix);
   }
 }

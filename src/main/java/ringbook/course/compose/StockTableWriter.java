@@ -1,7 +1,6 @@
 package ringbook.course.compose;
 
 import java.util.List;
-import ringbook.course.markdown.Markdown;
 import ringbook.problems.Nearest;
 
 /** Places tables that are worked out from the ledger. */
@@ -28,7 +27,7 @@ final class StockTableWriter {
           fence.wordOffset(), "the table has no caption", "say below what it shows in a sentence");
       return;
     }
-    String caption = InlineWriter.write(Markdown.parse(fence.body()).getFirstChild(), scope);
+    String caption = OneParagraph.write(fence.body(), scope);
     sink.add(StockTables.write(name, caption, scope.values().reckoning()));
   }
 }

@@ -57,7 +57,7 @@ final class TableWriter {
     } else if (cells != columns) {
       scope.fault(
           row,
-          "this row has " + cells + " cells, its table " + columns,
+          "this row has " + (cells == 1 ? "1 cell" : cells + " cells") + ", its table " + columns,
           "write one cell a column, empty where there is nothing to say");
     }
     return out.append("</tr>\n").toString();

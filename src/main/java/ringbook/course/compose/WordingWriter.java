@@ -1,6 +1,5 @@
 package ringbook.course.compose;
 
-import com.vladsch.flexmark.util.ast.Document;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
 import ringbook.course.markdown.Markdown;
 import ringbook.exercises.Wording;
@@ -20,21 +19,13 @@ final class WordingWriter {
 
   /** The text as blocks. */
   String blocks(Wording wording) {
-    return new BlockWriter(scope(wording)).inside(parse(wording));
+    return new BlockWriter(scope(wording))
+        .inside(Markdown.parse(BasedSequence.of(wording.markdown())));
   }
 
   /** The text as one line. */
   String line(Wording wording) {
-    Document document = parse(wording);
-    Scope scope = scope(wording);
-    if (document.getFirstChild() != document.getLastChild()) {
-      scope.fault(0, "this text must be one paragraph", "leave out lists and empty lines");
-    }
-    return InlineWriter.write(document.getFirstChild(), scope);
-  }
-
-  private static Document parse(Wording wording) {
-    return Markdown.parse(BasedSequence.of(wording.markdown()));
+    return OneParagraph.write(BasedSequence.of(wording.markdown()), scope(wording));
   }
 
   private Scope scope(Wording wording) {

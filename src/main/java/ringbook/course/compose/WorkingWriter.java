@@ -3,6 +3,7 @@ package ringbook.course.compose;
 import com.vladsch.flexmark.util.ast.Document;
 import ringbook.course.markdown.Markdown;
 import ringbook.course.typeset.Formulas;
+import ringbook.course.values.ExpressionFault;
 import ringbook.ledger.Ledger;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Reckoning;
@@ -36,10 +37,8 @@ final class WorkingWriter {
       return "";
     }
     if (reckoning.of(key) instanceof Outcome.Refused refused && !scope.dropped()) {
-      scope.fault(
-          fence.rest().getStartOffset(),
-          "'" + key + "' has no value here: " + refused.reason(),
-          "write the working into a fence 'when " + key + "'");
+      ExpressionFault fault = ExpressionFault.refused(key, refused);
+      scope.fault(fence.rest().getStartOffset(), fault.fault(), fault.help());
     }
     Document before = Markdown.parse(fence.body());
     return "<div class=\"working\" data-key=\""

@@ -1,6 +1,7 @@
 package ringbook.course.values;
 
 import freemarker.template.TemplateModelException;
+import ringbook.ledger.Outcome;
 
 /** An expression that cannot be used, and what to write instead. */
 public final class ExpressionFault extends TemplateModelException {
@@ -8,24 +9,41 @@ public final class ExpressionFault extends TemplateModelException {
   private final String fault;
   private final String help;
   private final String culprit;
+  private final int offset;
   private final boolean refused;
 
-  private ExpressionFault(String fault, String help, String culprit, boolean refused) {
+  private ExpressionFault(String fault, String help, String culprit, int offset, boolean refused) {
     super(fault);
     this.fault = fault;
     this.help = help;
     this.culprit = culprit;
+    this.offset = offset;
     this.refused = refused;
   }
 
   /** A fault of the author: {@code culprit} is the part of the expression that is wrong. */
   static ExpressionFault of(String fault, String help, String culprit) {
-    return new ExpressionFault(fault, help, culprit, false);
+    return new ExpressionFault(fault, help, culprit, 0, false);
   }
 
-  /** The scene allows no such value. */
-  static ExpressionFault refused(String fault, String help, String culprit) {
-    return new ExpressionFault(fault, help, culprit, true);
+  /** A fault of the author at a place of the expression that is known, from 0. */
+  static ExpressionFault at(int offset, String fault, String help) {
+    return new ExpressionFault(fault, help, "", offset, false);
+  }
+
+  /** The scene allows no value of the quantity {@code key}. */
+  public static ExpressionFault refused(String key, Outcome.Refused refused) {
+    String instead = "put it into a fence 'when " + key + "'";
+    return new ExpressionFault(
+        "'" + key + "' has no value here: " + unended(refused.reason()),
+        refused.help().isEmpty() ? instead : unended(refused.help()) + "; or " + instead,
+        key,
+        0,
+        true);
+  }
+
+  private static String unended(String sentence) {
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
   }
 
   /** What is wrong, with the words that were found in quotation marks. */
@@ -40,7 +58,7 @@ public final class ExpressionFault extends TemplateModelException {
 
   /** Where in {@code expression} the fault lies, from 0. */
   public int offsetIn(String expression) {
-    return Math.max(0, expression.indexOf(culprit));
+    return culprit.isEmpty() ? offset : Math.max(0, expression.indexOf(culprit));
   }
 
   /** Whether the expression is sound but the scene allows no such value. */

@@ -50,10 +50,10 @@ final class ExpressionGuard {
     if (c == quote) {
       quote = 0;
     } else if (c == '{' || c == '\\') {
-      throw ExpressionFault.of(
+      throw ExpressionFault.at(
+          i,
           "a text inside an expression cannot hold '" + c + "'",
-          "leave it out, or write it outside the braces",
-          expression.substring(i));
+          "leave it out, or write it outside the braces");
     }
   }
 
@@ -73,10 +73,10 @@ final class ExpressionGuard {
   private void checkPoint(int at) throws ExpressionFault {
     char before = at == 0 ? ' ' : expression.charAt(at - 1);
     if (!Character.isLetterOrDigit(before) && before != ')' && before != '_') {
-      throw ExpressionFault.of(
+      throw ExpressionFault.at(
+          at,
           "an expression cannot use '." + nameAt(at + 1) + "'",
-          "begin with a section of the ledger, such as distance.standoff",
-          expression.substring(at));
+          "begin with a section of the ledger, such as distance.standoff");
     }
   }
 

@@ -103,10 +103,10 @@ public final class Expressions {
       return environment.getCurrentNamespace().get("it");
     } catch (ParseException unreadable) {
       int offset = unreadable.getColumnNumber() - 1 - BEFORE.length();
-      throw ExpressionFault.of(
-          "the expression '" + expression + "' cannot be read",
-          "look at its brackets, quotation marks and operators",
-          expression.substring(Math.max(0, Math.min(offset, expression.length()))));
+      throw ExpressionFault.at(
+          Math.max(0, Math.min(offset, expression.length())),
+          "the expression '" + expression + "' cannot be read here",
+          "look at its brackets, quotation marks and operators");
     } catch (ExpressionFault fault) {
       throw fault;
     } catch (TemplateException other) {

@@ -69,14 +69,7 @@ class QuantityModel implements TemplateHashModel {
     if (reckoning.of(quantity.key()) instanceof Outcome.Known known) {
       return known.si();
     }
-    Outcome.Refused refused = (Outcome.Refused) reckoning.of(quantity.key());
-    throw ExpressionFault.refused(
-        "'" + quantity.key() + "' has no value here: " + refused.reason(),
-        (refused.help().isEmpty() ? "" : refused.help() + "; or ")
-            + "write the sentence into a fence 'when "
-            + quantity.key()
-            + "'",
-        quantity.key());
+    throw ExpressionFault.refused(quantity.key(), (Outcome.Refused) reckoning.of(quantity.key()));
   }
 
   private TemplateModel in(List<?> arguments) throws TemplateModelException {

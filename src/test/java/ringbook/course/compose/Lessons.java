@@ -10,9 +10,9 @@ import ringbook.course.CourseInfo;
 import ringbook.exercises.Exercise;
 import ringbook.figures.Figure;
 import ringbook.ledger.Reckoning;
+import ringbook.optics.Kit;
 import ringbook.problems.Position;
 import ringbook.problems.Problem;
-import ringbook.shots.Scene;
 
 /** Small lessons for tests, composed for the strawberry pot. */
 final class Lessons {
@@ -38,25 +38,35 @@ final class Lessons {
         }
       };
 
-  private static final Path FOLDER = Path.of("src/test/resources/ringbook/course/compose");
+  static final Path FOLDER = Path.of("src/test/resources/ringbook/course/compose");
 
   private Lessons() {}
 
   /** The course that consists of {@code sources}, for the pot. */
   static Composer.Result compose(List<LessonSource> sources, String... ids) {
-    return compose(Scenes.pot(), List.of(), sources, ids);
+    return compose(sources, FOLDER, ids);
   }
 
+  /** The same with pictures from {@code folder}. */
+  static Composer.Result compose(List<LessonSource> sources, Path folder, String... ids) {
+    return Composer.compose(course(ids), sources, List.of(), SQUARE, folder);
+  }
+
+  /** The same with exercises. */
   static Composer.Result compose(
-      Scene scene, List<Exercise> exercises, List<LessonSource> sources, String... ids) {
+      List<LessonSource> sources, List<Exercise> exercises, String... ids) {
+    return Composer.compose(course(ids), sources, exercises, SQUARE, FOLDER);
+  }
+
+  /** A course file for the pot that names the lessons {@code ids}. */
+  static CourseFile course(String... ids) {
     List<CourseFile.LessonRef> refs =
         List.of(ids).stream()
             .map(id -> new CourseFile.LessonRef(id, new Position("course.yaml", 1, 1)))
             .toList();
     CourseInfo info = new CourseInfo("Pots", "", "", "2026-11-02", "en", "For the pot.");
-    CourseFile file =
-        new CourseFile(info, scene, Map.of("lens-camera", Scenes.potWithLensCamera().kit()), refs);
-    return Composer.compose(file, sources, exercises, SQUARE, FOLDER);
+    Map<String, Kit> kits = Map.of("lens-camera", Scenes.potWithLensCamera().kit());
+    return new CourseFile(info, Scenes.pot(), kits, refs);
   }
 
   /** A lesson called {@code small} with {@code body} below its front matter of five lines. */
