@@ -30,9 +30,11 @@ final class ExerciseWriter {
       scope.fault(
           offset,
           id.isEmpty() ? "the exercise has no id" : "no exercise is called '" + id + "'",
-          exercises.isEmpty()
-              ? "write it into a file of exercises"
-              : Nearest.help(id, exercises.keySet()));
+          id.isEmpty()
+              ? "write its id: exercise distance-owl"
+              : Nearest.to(id, exercises.keySet())
+                  .map(near -> "did you mean '" + near + "'?")
+                  .orElse("write it into a file of exercises"));
     } else if (!sink.takesBlocks()) {
       scope.fault(
           offset,

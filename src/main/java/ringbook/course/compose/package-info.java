@@ -12,7 +12,7 @@
  * p.rule}, {@code p.formula}, {@code p.numbers}, {@code p.result} and {@code ul.inputs}; {@code
  * section.caution}, {@code .try}, {@code .slips}, {@code .summary} with an {@code h3} first; {@code
  * div.table} round tables, cells {@code .al-right} and {@code .al-center}; {@code sup.note-ref} and
- * {@code section.footnotes}.
+ * {@code div.footnotes}.
  *
  * <p><b>Layer.</b> The top of course; uses its other packages, exercises and ledger.
  *

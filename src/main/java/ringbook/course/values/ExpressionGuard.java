@@ -21,8 +21,7 @@ final class ExpressionGuard {
 
   static void check(String expression) throws ExpressionFault {
     if (expression.isBlank()) {
-      throw ExpressionFault.of(
-          "there is nothing between the braces", "write the key of a quantity", "");
+      throw ExpressionFault.of("there is no expression", "write the key of a quantity", "");
     }
     new ExpressionGuard(expression).check();
   }

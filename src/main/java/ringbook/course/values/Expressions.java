@@ -144,7 +144,7 @@ public final class Expressions {
   private static ExpressionFault notAValue(TemplateModel model, String expression) {
     String help =
         model instanceof SceneModel.Section section
-            ? "write one of " + String.join(", ", section.keys())
+            ? "write the key of one of its quantities, such as " + section.keys().get(0)
             : model instanceof TemplateHashModel
                 ? "write the key of a quantity behind it"
                 : "write the key of a quantity";
