@@ -101,7 +101,7 @@ final class DistanceEntries {
             .meaning(
                 "Whether the lens keeps the group farther away than the picture asks for, because"
                     + " it cannot focus nearer.")
-            .symbol("\\mathrm{held\\,off}", Unit.ANSWER)
+            .symbol("\\mathrm{held}", Unit.ANSWER)
             .formula("kit.closestFocus > max(distance.acrossNeeded, distance.upNeeded)")
             .source("comparison of the three distances")
             .by(

@@ -105,7 +105,7 @@ final class FartherEntries {
     return Entry.of("distance.fineSlope", "slopes sampled finely enough")
         .meaning(
             "Whether even the most slanted surface that counts is sampled as finely as wanted.")
-        .symbol("\\mathrm{slopes\\,fine}", Unit.ANSWER)
+        .symbol("\\mathrm{fine}_{\\mathrm{sl}}", Unit.ANSWER)
         .formula("distance.samplingSlope <= distance.samplingWanted")
         .source("comparison")
         .by(

@@ -3,7 +3,6 @@ package ringbook.ledger;
 import java.util.List;
 import ringbook.optics.Flicker;
 import ringbook.units.Num;
-import ringbook.units.Span;
 import ringbook.units.Unit;
 import ringbook.units.Whole;
 
@@ -16,7 +15,8 @@ final class FlickerEntries {
   private FlickerEntries() {}
 
   static List<Quantity> entries() {
-    return List.of(pulses(), shortest(), during(), swing(), swingStops(), steady(), safeTime());
+    return List.of(
+        pulses(), shortest(), during(), left(), swing(), swingStops(), steady(), safeTime());
   }
 
   private static Quantity pulses() {
@@ -50,18 +50,27 @@ final class FlickerEntries {
         .by(r -> r.si("flicker.pulses") * r.si("motion.time"));
   }
 
+  private static Quantity left() {
+    return Entry.of("flicker.left", "share of the flicker left")
+        .meaning("How much of the flicker a single exposure does not average away.")
+        .symbol("s_{x}", Unit.PERCENT)
+        .rounded(Rounding.significant(2))
+        .formula("abs(sin(pi * (flicker.during - floor(flicker.during)))) / (pi * flicker.during)")
+        .source(PULSES)
+        .checkedBy("FLK-06", "FLK-07")
+        .by(r -> Flicker.left(r.si("flicker.during")));
+  }
+
   private static Quantity swing() {
     return Entry.of("flicker.swing", "brightest over darkest photograph")
         .meaning("How many times brighter the luckiest photograph is than the unluckiest one.")
         .symbol("r_{\\mathrm{f}}", Unit.ONE)
         .mayBeInfinite()
         .formula(
-            "(1 + place.flickerShare * abs(sin(pi * (flicker.during - floor(flicker.during))) / (pi * flicker.during)))"
-                + " / (1 - place.flickerShare"
-                + " * abs(sin(pi * (flicker.during - floor(flicker.during))) / (pi * flicker.during)))")
+            "(1 + place.flickerShare * flicker.left) / (1 - place.flickerShare * flicker.left)")
         .source(PULSES)
         .checkedBy("FLK-06", "FLK-07")
-        .by(FlickerEntries::swingOf);
+        .by(r -> Flicker.swing(r.si("place.flickerShare"), r.si("flicker.left")));
   }
 
   private static Quantity swingStops() {
@@ -105,10 +114,5 @@ final class FlickerEntries {
               }
               return safe;
             });
-  }
-
-  private static double swingOf(Reckoning r) {
-    // One pulse a second: the time is then counted in pulses.
-    return Flicker.swing(0.5, new Span(r.si("flicker.during")), r.si("place.flickerShare"));
   }
 }

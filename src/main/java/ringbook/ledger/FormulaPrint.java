@@ -143,6 +143,10 @@ final class FormulaPrint implements Expression.Cases<String> {
     if (node instanceof Expression.Comparison) {
       return 0;
     }
+    // A short time ("1/125 s") is itself a fraction.
+    if (node instanceof Expression.Key && text.startsWith("1/")) {
+      return PRODUCT;
+    }
     // A number put in with its unit ("4.8 mm") must be bracketed before it is raised to a power.
     boolean spaced = style != SPEECH && (text.contains("\u00a0") || text.contains("\\,"));
     return node instanceof Expression.Negative ? SUM : spaced ? POWER : ATOM;

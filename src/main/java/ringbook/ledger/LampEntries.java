@@ -119,11 +119,12 @@ final class LampEntries {
     Length lamp = r.length("place.lampDistance");
     Length half = r.length("distance.turningWidth").times(0.5);
     if (lamp.compareTo(half) <= 0) {
+      double even = Lamp.distanceFor(half.times(2), EVEN_STOPS).metres();
       throw new RefusedException(
           "The lamp, "
               + r.text("place.lampDistance")
               + " from the middle of the object, would stand inside it.",
-          "Move it to " + r.text("light.evenDistance") + " for even light.");
+          "Move it to " + Enough.text(r, "place.lampDistance", even) + " for even light.");
     }
     return lamp;
   }

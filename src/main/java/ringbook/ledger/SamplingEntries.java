@@ -95,7 +95,7 @@ final class SamplingEntries {
               + r.text("kit.closestFocus")
               + ", this lens does not sample the far face finely enough.",
           "From there it shows a detail of "
-              + r.ledger().get("aim.detail").text(detail)
+              + Enough.text(r, "aim.detail", detail)
               + ". Ask for that, or take a longer lens.");
     }
     return largest.metres();

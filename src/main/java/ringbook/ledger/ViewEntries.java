@@ -120,7 +120,7 @@ final class ViewEntries {
   private static Quantity focusTolerance() {
     return Entry.of("sharp.focusTolerance", "depth of focus to either side")
         .meaning("How far the sensor may lie off the image before a point is a blur spot wide.")
-        .symbol("\\varepsilon", Unit.MICROMETRE)
+        .symbol("\\Delta v", Unit.MICROMETRE)
         .formula("sharp.effective * sharp.blurSpot")
         .source("similar triangles behind the lens; textbooks of optics")
         .by(r -> r.si("sharp.effective") * r.si("sharp.blurSpot"));

@@ -53,12 +53,9 @@ final class WaysOutEntries {
             .symbol("\\Delta_{\\mathrm{had}}", Unit.CENTIMETRE)
             .mayBeInfinite()
             .formula(
-                "if(kit.focalLength ^ 2 + kit.focalLength * sharp.fNumber * sharp.blurSpot"
-                    + " > 2 * sharp.near * sharp.fNumber * sharp.blurSpot,"
-                    + " sharp.near * kit.focalLength"
-                    + " * (kit.focalLength - sharp.fNumber * sharp.blurSpot)"
-                    + " / (kit.focalLength ^ 2 + kit.focalLength * sharp.fNumber * sharp.blurSpot"
-                    + " - 2 * sharp.near * sharp.fNumber * sharp.blurSpot) - sharp.near, inf)")
+                "if(2 * sharp.near < sharp.hyperfocal, sharp.near"
+                    + " * (sharp.hyperfocal - 2 * kit.focalLength)"
+                    + " / (sharp.hyperfocal - 2 * sharp.near) - sharp.near, inf)")
             .source("depth of field with its near limit on the near face, solved for the far one")
             .checkedBy("DOF-16")
             .by(
@@ -66,9 +63,8 @@ final class WaysOutEntries {
                     DepthEntries.orInfinity(
                         DepthOfField.depthFrom(
                             r.length("kit.focalLength"),
-                            r.fNumber("sharp.fNumber"),
-                            r.length("sharp.near"),
-                            r.length("sharp.blurSpot")))));
+                            r.length("sharp.hyperfocal"),
+                            r.length("sharp.near")))));
     all.add(
         Entry.of("sharp.coarser", "blur limit that would do")
             .meaning(
@@ -88,6 +84,19 @@ final class WaysOutEntries {
 
   private static void addSlices(List<Quantity> all) {
     all.add(
+        Entry.of("sharp.sliceBlur", "blur limit times f-number of the slices")
+            .meaning(
+                "The widest blur spot times the largest f-number that may be set: how wide the"
+                    + " whole aperture would blur a point at the ends of a slice.")
+            .symbol("c_{N}", Unit.MICROMETRE)
+            .formula("sharp.windowTo * sharp.blurSpot")
+            .source("similar triangles at the aperture; textbooks of optics")
+            .by(
+                r -> {
+                  refuseBelowWidest(r);
+                  return r.si("sharp.windowTo") * r.si("sharp.blurSpot");
+                }));
+    all.add(
         Entry.of("sharp.slices", "photographs focused one behind the other")
             .meaning(
                 "How many photographs from one place, each focused a little farther, hold the"
@@ -95,11 +104,11 @@ final class WaysOutEntries {
             .symbol("n_{\\mathrm{sl}}", Unit.PIECE)
             .rounded(Rounding.decimals(0))
             .formula(
-                "if(sharp.windowTo * sharp.blurSpot < kit.focalLength, max(1,"
+                "if(sharp.sliceBlur < kit.focalLength, max(1,"
                     + " ceil(ln((1 - kit.focalLength / sharp.far)"
                     + " / (1 - kit.focalLength / sharp.near))"
-                    + " / ln((1 + sharp.windowTo * sharp.blurSpot / kit.focalLength)"
-                    + " / (1 - sharp.windowTo * sharp.blurSpot / kit.focalLength)))), 1)")
+                    + " / ln((kit.focalLength + sharp.sliceBlur)"
+                    + " / (kit.focalLength - sharp.sliceBlur)))), 1)")
             .source("depth of field laid end to end; similar triangles at the aperture")
             .checkedBy("DOF-16")
             .by(WaysOutEntries::slices));
@@ -131,11 +140,12 @@ final class WaysOutEntries {
   }
 
   private static double slices(Reckoning r) {
-    refuseBelowWidest(r);
-    Length spread = r.length("sharp.blurSpot").times(r.si("sharp.windowTo"));
     double slices =
         DepthOfField.slices(
-            r.length("kit.focalLength"), r.length("sharp.near"), r.length("sharp.far"), spread);
+            r.length("kit.focalLength"),
+            r.length("sharp.near"),
+            r.length("sharp.far"),
+            r.length("sharp.sliceBlur"));
     return Math.max(1, Whole.up(slices));
   }
 
@@ -156,8 +166,6 @@ final class WaysOutEntries {
   private static String acceptDisc(Reckoning r, FNumber closed) {
     double over = r.scene().kit().lens().widest().value() / closed.value();
     double disc = over * r.scene().aim().diffractionLimit();
-    return "Accept a diffraction disc of "
-        + r.ledger().get("aim.diffractionLimit").text(disc)
-        + ".";
+    return "Accept a diffraction disc of " + Enough.text(r, "aim.diffractionLimit", disc) + ".";
   }
 }

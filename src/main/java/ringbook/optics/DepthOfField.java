@@ -79,21 +79,21 @@ public final class DepthOfField {
 
   /**
    * Depth from {@code near} that one photograph holds sharp with its near limit on {@code near},
-   * {@code n f (f − N c) / (f² + f N c − 2 n N c) − n}; empty if it reaches infinity. Follows from
-   * {@link #fNumberFor} solved for F.
+   * {@code n (H − 2f) / (H − 2n) − n}; empty if it reaches infinity. Follows from the two limits.
    */
-  public static Optional<Length> depthFrom(
-      Length focalLength, FNumber fNumber, Length near, Length blurSpot) {
-    Length spread = blurSpot.times(fNumber.value());
-    double share = spread.over(focalLength);
-    double below = 1 + share - 2 * share * near.over(focalLength);
-    return below <= 0 ? Optional.empty() : Optional.of(near.times((1 - share) / below).minus(near));
+  public static Optional<Length> depthFrom(Length focalLength, Length hyperfocal, Length near) {
+    Length below = hyperfocal.minus(near.times(2));
+    if (below.metres() <= 0) {
+      return Optional.empty();
+    }
+    double ratio = hyperfocal.minus(focalLength.times(2)).over(below);
+    return Optional.of(near.times(ratio).minus(near));
   }
 
   /**
    * How many photographs, each focused a little farther, hold {@code near} to {@code far} sharp
-   * between them: the logarithm of {@code (1 − f/F) / (1 − f/n)} over that of {@code (1 + N c/f) /
-   * (1 − N c/f)}. One photograph's sharp range runs over a constant ratio of {@code 1 − f/x}; this
+   * between them: the logarithm of {@code (1 − f/F) / (1 − f/n)} over that of {@code (f + N c) / (f
+   * − N c)}. One photograph's sharp range runs over a constant ratio of {@code 1 − f/x}; this
    * follows from {@link #blur} set to c. Not rounded; 0 where one holds everything.
    */
   public static double slices(Length focalLength, Length near, Length far, Length spread) {

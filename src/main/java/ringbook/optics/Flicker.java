@@ -31,16 +31,23 @@ public final class Flicker {
   }
 
   /**
+   * Share of the flicker that an exposure of so many pulses does not average away, {@code
+   * |sin(πx)/(πx)|}. Whole pulses do not change the size of the sine, so only the part beyond them
+   * is taken.
+   */
+  public static double left(double pulses) {
+    double part = pulses - Whole.down(pulses);
+    return pulses == 0 ? 1 : Math.abs(Num.sin(Math.PI * part)) / (Math.PI * pulses);
+  }
+
+  /**
    * Brightest over darkest exposure of a series at any moment of the pulse, {@code (1 + M s) / (1 −
-   * M s)} with {@code s = |sin(πx)/(πx)|} and x pulses; may be infinite. Whole pulses do not change
-   * the size of the sine, so only the part beyond them is taken.
+   * M s)}; may be infinite.
    *
    * @param modulation M, how much of the light pulses, 0 to 1
+   * @param left s, see {@link #left}
    */
-  public static double swing(double mainsHertz, Span time, double modulation) {
-    double pulses = pulses(mainsHertz, time);
-    double part = pulses - Whole.down(pulses);
-    double left = pulses == 0 ? 1 : Math.abs(Num.sin(Math.PI * part) / (Math.PI * pulses));
+  public static double swing(double modulation, double left) {
     return (1 + modulation * left) / (1 - modulation * left);
   }
 }

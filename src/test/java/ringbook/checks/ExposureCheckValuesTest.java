@@ -155,7 +155,10 @@ final class ExposureCheckValuesTest extends CheckTable {
         "FLK-04",
         "FLK-05");
     check(
-        r -> Flicker.swing(r.number("mains_Hz"), time(r, "time_s"), r.number("modulation")),
+        r -> {
+          double left = Flicker.left(Flicker.pulses(r.number("mains_Hz"), time(r, "time_s")));
+          return Flicker.swing(r.number("modulation"), left);
+        },
         "FLK-06",
         "FLK-07");
   }

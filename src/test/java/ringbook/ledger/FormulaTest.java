@@ -48,6 +48,12 @@ final class FormulaTest {
   }
 
   @Test
+  void brackets_a_time_that_is_a_fraction() {
+    String text = Formula.of("a.x / a.y").text(key -> "1/60");
+    assertThat(text).isEqualTo("1/60 / (1/60)");
+  }
+
+  @Test
   void typesets_fractions_and_powers() {
     String tex = Formula.of("a.x ^ 2 / (a.y * (1 + a.x))").tex(key -> key.substring(2), "\\,");
     assertThat(tex).isEqualTo("\\frac{x^{2}}{y\\,\\left(1+x\\right)}");

@@ -63,7 +63,7 @@ final class LensPropertiesTest {
     FNumber n = DepthOfField.fNumberFor(focal, near, far, spot);
     Length spread = spot.times(n.value());
     assertThat(DepthOfField.slices(focal, near, far, spread)).isCloseTo(1, CLOSE);
-    assertThat(DepthOfField.depthFrom(focal, n, near, spot).orElseThrow().metres())
+    assertThat(DepthOfField.depthFrom(focal, hyperfocal(n), near).orElseThrow().metres())
         .isCloseTo(far.minus(near).metres(), CLOSE);
     Length focus = DepthOfField.focusBetween(near, far);
     double m = ThinLens.magnification(focal, focus);
@@ -82,7 +82,8 @@ final class LensPropertiesTest {
     Length reached = near;
     for (int i = 0; i < photographs; i++) {
       assertThat(reached).as("not yet there").isLessThan(far);
-      reached = reached.plus(DepthOfField.depthFrom(focal, third, reached, spot).orElseThrow());
+      reached =
+          reached.plus(DepthOfField.depthFrom(focal, hyperfocal(third), reached).orElseThrow());
     }
     assertThat(reached.metres()).isGreaterThanOrEqualTo(far.metres() * (1 - 1e-9));
   }
@@ -121,6 +122,10 @@ final class LensPropertiesTest {
     Length disc =
         Diffraction.disc(Diffraction.GREEN, Diffraction.effective(fNumber, magnification));
     return Diffraction.together(DepthOfField.blur(focal, fNumber, focus, far), disc).metres();
+  }
+
+  private Length hyperfocal(FNumber fNumber) {
+    return DepthOfField.hyperfocal(focal, fNumber, spot);
   }
 
   private static double spread(SplittableRandom random, double low, double high) {
