@@ -29,6 +29,19 @@ public final class SeenArc {
   }
 
   /**
+   * Share of a whole ball that is in sight, {@code (1 − R/D) / 2}: always less than half. Empty
+   * from inside.
+   *
+   * @param radius R
+   * @param distance D, from the middle of the ball
+   */
+  public static Optional<Double> shareOfBall(Length radius, Length distance) {
+    return distance.compareTo(radius) <= 0
+        ? Optional.empty()
+        : Optional.of((1 - radius.over(distance)) / 2);
+  }
+
+  /**
    * Half the arc that is seen no more slanted than {@code limit}, at the height the lens looks at.
    * Empty if no part of the wall is seen that squarely.
    *

@@ -71,6 +71,17 @@ public final class Ledger {
     all.addAll(RingEntries.entries());
     all.addAll(SeenEntries.entries());
     all.addAll(PairEntries.entries());
+    all.addAll(RingsEntries.entries());
+    all.addAll(LowEntries.entries());
+    all.addAll(PoseEntries.entries());
+    all.addAll(JobEntries.entries());
+    all.addAll(RoomEntries.entries());
+    all.addAll(WayRoundEntries.entries());
+    all.addAll(HoleEntries.entries());
+    all.addAll(StripEntries.entries());
+    all.addAll(PrecisionEntries.entries());
+    all.addAll(ScaleEntries.entries());
+    all.addAll(FitnessEntries.entries());
     return new Ledger(all);
   }
 }

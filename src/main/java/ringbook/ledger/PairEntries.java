@@ -8,7 +8,7 @@ import ringbook.units.Unit;
 /** Whether two neighbouring photographs of the ring can be tied together. */
 final class PairEntries {
 
-  private static final String SURVIVAL =
+  static final String SURVIVAL =
       "exponential fitted to matches counted on five published picture sets; decays of 16° to 23°";
 
   private PairEntries() {}
@@ -22,11 +22,7 @@ final class PairEntries {
         .meaning(
             "Share of what one photograph sees well of a ball that its neighbour sees well too, at"
                 + " the full turn.")
-        .formula(
-            "if(ring.realStep >= 2 * aim.incidenceLimit, 0, (4 * acos(sin(ring.realStep / 2) /"
-                + " sin(aim.incidenceLimit)) - 4 * acos(tan(ring.realStep / 2) /"
-                + " tan(aim.incidenceLimit)) * cos(aim.incidenceLimit)) / (2 * pi * (1 -"
-                + " cos(aim.incidenceLimit))))")
+        .formula(caps("ring.realStep"))
         .source("area common to two equal caps of a sphere")
         .by(r -> SharedSurface.ofCaps(r.angle("ring.realStep"), r.angle("aim.incidenceLimit")));
   }
@@ -50,16 +46,27 @@ final class PairEntries {
   private static Quantity atLimit() {
     return share("pair.atLimit", "spots that can be matched at the largest turn", "q_{\\max}")
         .meaning("The same share at the largest turn with reliable matches, for comparison.")
-        .formula(
-            "if(aim.stepLimit >= 2 * aim.incidenceLimit, 0, (4 * acos(sin(aim.stepLimit / 2) /"
-                + " sin(aim.incidenceLimit)) - 4 * acos(tan(aim.stepLimit / 2) /"
-                + " tan(aim.incidenceLimit)) * cos(aim.incidenceLimit)) / (2 * pi * (1 -"
-                + " cos(aim.incidenceLimit)))) * exp(-aim.stepLimit / aim.decay)")
+        .formula(caps("aim.stepLimit") + " * exp(-aim.stepLimit / aim.decay)")
         .source(SURVIVAL)
-        .by(
-            r ->
-                MatchSurvival.matchable(
-                    r.angle("aim.stepLimit"), r.angle("aim.incidenceLimit"), r.angle("aim.decay")));
+        .by(r -> matchableAt(r, "aim.stepLimit"));
+  }
+
+  /** The share of two caps that is common, as formula text, at the turn of another entry. */
+  static String caps(String turn) {
+    return "if("
+        + turn
+        + " >= 2 * aim.incidenceLimit, 0, (4 * acos(sin("
+        + turn
+        + " / 2) / sin(aim.incidenceLimit)) - 4 * acos(tan("
+        + turn
+        + " / 2) / tan(aim.incidenceLimit)) * cos(aim.incidenceLimit)) / (2 * pi * (1 -"
+        + " cos(aim.incidenceLimit))))";
+  }
+
+  /** Share of spots that can be matched at the turn of another entry. */
+  static double matchableAt(Reckoning r, String turn) {
+    return MatchSurvival.matchable(
+        r.angle(turn), r.angle("aim.incidenceLimit"), r.angle("aim.decay"));
   }
 
   private static Quantity halving() {

@@ -93,16 +93,18 @@ final class RingEntries {
 
   private static Quantity lowestElevation() {
     return elevationFor("ring.lowestElevation", "lowest elevation within reach", "e_{\\min}")
-        .meaning("Elevation at which the lens is as low as the group can hold it.")
-        .formula("asin((place.lowestLens - ring.middleHeight) / ring.radius)")
-        .by(r -> elevationAt(r, "place.lowestLens"));
+        .meaning(
+            "Elevation at which the lens is as low as the group can hold it, or straight below.")
+        .formula("asin(max(-1, (place.lowestLens - ring.middleHeight) / ring.radius))")
+        .by(RingEntries::lowestOf);
   }
 
   private static Quantity highestElevation() {
     return elevationFor("ring.highestElevation", "highest elevation within reach", "e_{\\max}")
-        .meaning("Elevation at which the lens is as high as the group can hold it.")
-        .formula("asin((place.highestLens - ring.middleHeight) / ring.radius)")
-        .by(r -> elevationAt(r, "place.highestLens"));
+        .meaning(
+            "Elevation at which the lens is as high as the group can hold it, or straight above.")
+        .formula("asin(min(1, (place.highestLens - ring.middleHeight) / ring.radius))")
+        .by(RingEntries::highestOf);
   }
 
   private static Entry elevationFor(String key, String name, String symbol) {
@@ -112,16 +114,28 @@ final class RingEntries {
         .source(GEOMETRY);
   }
 
-  private static double elevationAt(Reckoning r, String height) {
-    double sine = (r.si(height) - r.si("ring.middleHeight")) / r.si("ring.radius");
-    if (Math.abs(sine) > 1) {
+  private static double sineAt(Reckoning r, String height) {
+    return (r.si(height) - r.si("ring.middleHeight")) / r.si("ring.radius");
+  }
+
+  private static double lowestOf(Reckoning r) {
+    double sine = sineAt(r, "place.lowestLens");
+    if (sine > 1) {
       throw new RefusedException(
-          "at this distance the whole round of elevations stays "
-              + (sine > 1 ? "below" : "above")
-              + " that lens height",
-          "every elevation on this side is within reach");
+          "even the lowest lens within reach is above every ring at this distance",
+          "put the object higher, or hold the lens lower");
     }
-    return Num.asin(sine);
+    return Num.asin(Math.max(-1, sine));
+  }
+
+  private static double highestOf(Reckoning r) {
+    double sine = sineAt(r, "place.highestLens");
+    if (sine < -1) {
+      throw new RefusedException(
+          "even the highest lens within reach is below every ring at this distance",
+          "put the object lower");
+    }
+    return Num.asin(Math.min(1, sine));
   }
 
   private static Quantity reachable() {

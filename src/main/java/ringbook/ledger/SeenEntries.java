@@ -15,7 +15,8 @@ final class SeenEntries {
   private SeenEntries() {}
 
   static List<Quantity> entries() {
-    return List.of(visibleArc(), halfArc(), sharedArc(), views(), closing(), samplingLoss());
+    return List.of(
+        visibleArc(), ballShare(), halfArc(), sharedArc(), views(), closing(), samplingLoss());
   }
 
   private static Quantity visibleArc() {
@@ -29,6 +30,20 @@ final class SeenEntries {
             r ->
                 SeenArc.visible(RingEntries.outlineRadius(r), r.length("ring.floorDistance"))
                     .map(Angle::radians)
+                    .orElseThrow(SeenEntries::above));
+  }
+
+  private static Quantity ballShare() {
+    return Entry.of("ring.ballShare", "share of a ball in sight")
+        .meaning("Share of a ball as wide as the object that one photograph sees: never half.")
+        .symbol("q_{\\mathrm{b}}", Unit.PERCENT)
+        .rounded(Rounding.decimals(0))
+        .formula("(1 - distance.turningWidth / 2 / ring.radius) / 2")
+        .source("area of a cap of a sphere")
+        .checkedBy("VIS-04", "VIS-05")
+        .by(
+            r ->
+                SeenArc.shareOfBall(RingEntries.outlineRadius(r), r.length("ring.radius"))
                     .orElseThrow(SeenEntries::above));
   }
 

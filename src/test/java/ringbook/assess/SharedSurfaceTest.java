@@ -7,33 +7,13 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import ringbook.checks.CheckRow;
+import org.junit.jupiter.params.provider.ValueSource;
 import ringbook.geometry.Vec3;
 import ringbook.units.Angle;
 import ringbook.units.Length;
 
-/** Against the rows VIS and ORB-15 of geometry.csv, and by counting points on a ball. */
+/** By counting points on a ball and by the angle at the edge of the arc. */
 final class SharedSurfaceTest {
-
-  private static Length millimetres(CheckRow row, String name) {
-    return Length.ofMillimetres(row.in(name));
-  }
-
-  @Test
-  void agrees_with_the_arcs_of_a_cylinder() {
-    CheckRow seen = CheckRow.of("VIS-07");
-    Length radius = millimetres(seen, "radius_mm");
-    Length distance = millimetres(seen, "distance_mm");
-    Angle whole = SeenArc.visible(radius, distance).orElseThrow();
-    seen.agrees(whole.degrees());
-    CheckRow common = CheckRow.of("ORB-15");
-    Angle step = Angle.ofDegrees(common.in("step_deg"));
-    common.agrees(SharedSurface.ofArcs(step, whole.times(0.5)) * whole.degrees());
-    CheckRow within = CheckRow.of("VIS-08");
-    Angle limit = Angle.ofDegrees(within.in("max_incidence_deg"));
-    Angle half = SeenArc.halfWithin(radius, distance, Angle.ZERO, limit).orElseThrow();
-    within.agrees(2 * half.degrees());
-  }
 
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("ringbook.Scenes#seeds")
@@ -57,7 +37,7 @@ final class SharedSurfaceTest {
   }
 
   @ParameterizedTest(name = "turn {0}°")
-  @org.junit.jupiter.params.provider.ValueSource(ints = {5, 12, 24, 45, 72, 100, 119})
+  @ValueSource(ints = {5, 12, 24, 45, 72, 100, 119})
   void agrees_with_counted_points_on_a_ball(int turnDegrees) {
     Angle turn = Angle.ofDegrees(turnDegrees);
     Vec3 one = new Vec3(1, 0, 0);

@@ -9,20 +9,13 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import ringbook.checks.CheckRow;
 import ringbook.units.Angle;
 
-/** Against row VIS-03 of geometry.csv and the vectors of Commons Math. */
+/** Against the vectors of Commons Math. */
 final class Vec3Test {
 
   private static Vec3 vector(double[] c) {
     return new Vec3(c[0], c[1], c[2]);
-  }
-
-  @Test
-  void gives_the_incidence_of_a_line_of_sight() {
-    CheckRow row = CheckRow.of("VIS-03");
-    row.agrees(vector(row.list("normal")).angleTo(vector(row.list("to_camera"))).degrees());
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -1,0 +1,76 @@
+package ringbook.shots;
+
+import java.util.OptionalDouble;
+import ringbook.units.Angle;
+import ringbook.units.Length;
+import ringbook.units.Num;
+import ringbook.units.Require;
+import ringbook.units.Whole;
+
+/**
+ * A straight row of photographs side by side, all looking square at a flat face.
+ *
+ * @param footprint what one photograph covers of the face along the row, above 0
+ * @param overlap share of it that the next one covers too, at least 0 and below 1
+ * @param length of the face along the row, above 0
+ */
+public record Strip(Length footprint, double overlap, Length length) {
+
+  /** Half a footprint, less what binary fractions take away. */
+  private static final double HALF = 0.5 - 1e-9;
+
+  public Strip {
+    Require.positive("footprint", "m", footprint.metres());
+    Require.positive("length of the strip", "m", length.metres());
+    if (!(overlap >= 0 && overlap < 1)) {
+      throw new IllegalArgumentException("overlap must be at least 0 and below 1, got " + overlap);
+    }
+  }
+
+  /** Share that two photographs have in common, {@code 1 − B/W}; 0 if nothing. */
+  public static double overlapOf(Length base, Length footprint) {
+    return Math.max(0, 1 - base.over(footprint));
+  }
+
+  /**
+   * Frames if the first and the last have an end of the face in their middle: {@code ⌈L/B⌉ + 1}.
+   */
+  public static double centred(Length length, Length base) {
+    return Whole.up(length.over(base)) + 1;
+  }
+
+  /** Angle between the lines of sight to a point midway: {@code 2 atan(B / 2Z)}. */
+  public static Angle rayAngle(double baseRatio) {
+    return new Angle(2 * Num.atan(baseRatio / 2));
+  }
+
+  /** Way from photograph to photograph: {@code (1 − q) W}. */
+  public Length base() {
+    return footprint.times(1 - overlap);
+  }
+
+  /** Fewest frames that cover the face from end to end: {@code ⌈(L − W)/B⌉ + 1}. */
+  public double fewest() {
+    return length.compareTo(footprint) <= 0
+        ? 1
+        : Whole.up(length.minus(footprint).over(base())) + 1;
+  }
+
+  /**
+   * Frames so that every spot is in at least two, which takes one base more at either end: {@code
+   * ⌈(L + 2B − W)/B⌉ + 1}. Empty if the overlap is less than half: then no number of frames does
+   * it.
+   */
+  public OptionalDouble twice() {
+    if (overlap < HALF) {
+      return OptionalDouble.empty();
+    }
+    double steps = length.plus(base().times(2)).minus(footprint).over(base());
+    return OptionalDouble.of(Math.max(2, Whole.up(steps) + 1));
+  }
+
+  /** Frames that hold any one spot inside the strip, at least: {@code ⌊1 / (1 − q)⌋}. */
+  public double imagesPerPoint() {
+    return Whole.down(1 / (1 - overlap));
+  }
+}
