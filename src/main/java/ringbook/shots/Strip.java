@@ -1,6 +1,7 @@
 package ringbook.shots;
 
 import java.util.OptionalDouble;
+import ringbook.optics.Framing;
 import ringbook.units.Angle;
 import ringbook.units.Length;
 import ringbook.units.Num;
@@ -51,9 +52,7 @@ public record Strip(Length footprint, double overlap, Length length) {
 
   /** Fewest frames that cover the face from end to end: {@code ⌈(L − W)/B⌉ + 1}. */
   public double fewest() {
-    return length.compareTo(footprint) <= 0
-        ? 1
-        : Whole.up(length.minus(footprint).over(base())) + 1;
+    return Framing.frames(length, footprint, overlap);
   }
 
   /**
