@@ -212,7 +212,7 @@ final class RingEntries {
         .symbol("\\gamma", Unit.DEGREE)
         .formula("2 * asin(cos(aim.elevation) * sin(ring.realStep / 2))")
         .source("spherical trigonometry")
-        .checkedBy("ORB-11", "ORB-12")
+        .checkedBy("ORB-11")
         .by(r -> 2 * Num.asin(Num.cos(r.si("aim.elevation")) * Num.sin(r.si("ring.realStep") / 2)));
   }
 
