@@ -5,6 +5,7 @@ import java.util.Map;
 import ringbook.figures.Label.Anchor;
 import ringbook.figures.SvgWriter.Sweep;
 import ringbook.ledger.Reckoning;
+import ringbook.ledger.RefusedException;
 import ringbook.units.Decimal;
 
 /**
@@ -17,6 +18,8 @@ final class FewOrMany {
   private static final double HEIGHT = 340;
   private static final double RADIUS = 104;
   private static final double MIDDLE = 148;
+  private static final int LEAST = 3;
+  private static final int MOST = 120;
   private static final double LEAST_WALL = 0.25;
   private static final double FIRST = -Math.PI / 2;
 
@@ -36,10 +39,19 @@ final class FewOrMany {
     return new FewOrMany(reckoning, idPrefix).figure(many, few);
   }
 
-  /** The author's count; 3 to 120, since below 3 there is no ring. */
+  /** The author's count; below 3 there is no ring. */
   private static int count(Map<String, String> options, String name, int otherwise) {
-    double written = Decimal.parse(options.getOrDefault(name, "")).orElse(otherwise);
-    return (int) Math.max(3, Math.min(120, written));
+    String written = options.get(name);
+    if (written == null) {
+      return otherwise;
+    }
+    double count = Decimal.parse(written).orElse(0);
+    if (count < LEAST || count > MOST || count != Math.floor(count)) {
+      throw new RefusedException(
+          "The option '" + name + "' of this figure is '" + written + "'.",
+          "Write a whole number from " + LEAST + " to " + MOST + ".");
+    }
+    return (int) count;
   }
 
   private Figure figure(int many, int few) {

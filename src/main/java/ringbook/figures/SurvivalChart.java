@@ -4,6 +4,7 @@ import java.util.List;
 import ringbook.assess.TurnSurvival;
 import ringbook.figures.ChartModel.Axis;
 import ringbook.figures.ChartModel.Shape;
+import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
 import ringbook.units.Angle;
 import ringbook.units.Numbers;
@@ -69,7 +70,7 @@ final class SurvivalChart {
       chart.key(31, 84 - 7 * i, TurnSurvival.ALL.get(i).name(), SHAPES.get(i));
     }
     chart.note(30, 91, "measured, each set scaled as a whole:");
-    chart.note(30, 84 - 7 * TurnSurvival.ALL.size(), "thin curves: models with decay 16° and 23°");
+    chart.note(30, 84 - 7 * TurnSurvival.ALL.size(), "thin curves: models with decay " + fits());
     return chart.model(
         "Matches that survive the turn",
         description(),
@@ -119,8 +120,14 @@ final class SurvivalChart {
         + left(20)
         + " at 20° and "
         + left(45)
-        + " at 45°. The thin ones have decays of 16° and 23°, the lowest and highest that fit one of"
-        + " the sets. The marks fall in the same way whatever the object.";
+        + " at 45°. The thin ones have decays of "
+        + fits()
+        + ", the lowest and highest that fit one of the sets. The marks fall in the same way whatever the object.";
+  }
+
+  private String fits() {
+    Quantity decay = reckoning.ledger().get("aim.decay");
+    return decay.text(FAST.radians()) + " and " + decay.text(SLOW.radians());
   }
 
   private String left(double degrees) {

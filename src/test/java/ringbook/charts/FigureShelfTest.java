@@ -158,6 +158,23 @@ final class FigureShelfTest {
   }
 
   @Test
+  void counts_to_compare_can_be_chosen_and_wrong_ones_are_told() {
+    Reckoning reckoning = Reckoning.of(Scenes.pot());
+    Map<String, String> chosen = Map.of("many", "24", "few", "6");
+    assertThat(FigureShelf.draw("few-or-many", chosen, reckoning, "a").description())
+        .contains("With 24 photographs neighbours are a turn of 15° apart")
+        .contains("With 6 photographs neighbours are a turn of 60° apart");
+    for (String wrong : List.of("2", "121", "5.5", "lots")) {
+      Figure told = FigureShelf.draw("few-or-many", Map.of("few", wrong), reckoning, "a");
+      assertThat(told.description())
+          .isEqualTo(
+              "The option 'few' of this figure is '"
+                  + wrong
+                  + "'. Write a whole number from 3 to 120.");
+    }
+  }
+
+  @Test
   void an_unknown_name_is_a_mistake_of_the_program() {
     assertThatThrownBy(() -> draw("ring-plans", Scenes.pot(), "a"))
         .hasMessage("no figure is called 'ring-plans'");
