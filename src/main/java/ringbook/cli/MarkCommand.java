@@ -67,7 +67,7 @@ final class MarkCommand implements Callable<Integer> {
     if (read.isEmpty()) {
       return CourseReading.tell(problems, spec.commandLine().getErr());
     }
-    List<Exercise> exercises = read.get().exercises();
+    List<Exercise> exercises = read.get().plainExercises(problems);
     AnswerSheets answers =
         new AnswerSheets(exercises.stream().map(Exercise::id).toList(), problems);
     for (Path sheet : sheets) {

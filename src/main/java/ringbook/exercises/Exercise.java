@@ -1,7 +1,6 @@
 package ringbook.exercises;
 
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import ringbook.ledger.Reckoning;
 
 /**
@@ -32,13 +31,8 @@ public record Exercise(
     return task.answerText(reckoning);
   }
 
-  /**
-   * The same exercise with every wording of the author replaced by what {@code words} makes of its
-   * text, such as plain text with the values put in.
-   */
-  public Exercise worded(UnaryOperator<String> words) {
-    UnaryOperator<Wording> change = wording -> wording.with(words.apply(wording.markdown()));
-    return new Exercise(
-        id, title, change.apply(ask), hint.map(change), reckoning, task.worded(change));
+  /** The same exercise with another task, such as the same one in other words. */
+  public Exercise with(Task other) {
+    return new Exercise(id, title, ask, hint, reckoning, other);
   }
 }

@@ -68,6 +68,14 @@ public record CourseSources(
     return result.course();
   }
 
+  /**
+   * The exercises for marking: their options in plain text, the values put in. Faults of their
+   * words are added to {@code problems}.
+   */
+  public List<Exercise> plainExercises(Problems problems) {
+    return PlainExercises.of(this, problems);
+  }
+
   /** Reads the course file alone. */
   public static Optional<CourseFile> courseFile(Path courseFile, Problems problems)
       throws IOException {
