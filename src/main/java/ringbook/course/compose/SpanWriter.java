@@ -7,6 +7,7 @@ import com.vladsch.flexmark.util.ast.TextCollectingVisitor;
 import ringbook.course.markdown.FormulaSpan;
 import ringbook.course.markdown.ValueSpan;
 import ringbook.course.typeset.Formulas;
+import ringbook.course.typeset.Spoken;
 import ringbook.course.values.ExpressionFault;
 import ringbook.course.values.Value;
 
@@ -49,7 +50,7 @@ final class SpanWriter {
 
   String formula(FormulaSpan span) {
     String tex = span.tex().toString();
-    return Formulas.inline(tex, tex)
+    return Formulas.inline(tex, Spoken.of(tex))
         .orElseGet(
             () -> {
               scope.fault(

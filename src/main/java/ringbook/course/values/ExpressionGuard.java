@@ -14,6 +14,7 @@ final class ExpressionGuard {
 
   private final String expression;
   private char quote;
+  private int open;
 
   private ExpressionGuard(String expression) {
     this.expression = expression;
@@ -37,6 +38,8 @@ final class ExpressionGuard {
         i += checkFunction(i);
       } else if (c == '.') {
         checkPoint(i);
+      } else {
+        checkBracket(i, c);
       }
     }
     if (quote != 0) {
@@ -67,6 +70,13 @@ final class ExpressionGuard {
           "an expression cannot use '?" + name + "'", Nearest.help(name, ALLOWED), "?" + name);
     }
     return 0;
+  }
+
+  private void checkBracket(int at, char c) throws ExpressionFault {
+    open += c == '(' ? 1 : c == ')' ? -1 : 0;
+    if (open < 0) {
+      throw ExpressionFault.at(at, "this bracket closes nothing", "take it out");
+    }
   }
 
   private void checkPoint(int at) throws ExpressionFault {
