@@ -98,8 +98,23 @@ final class DepthEntries {
             .formula("sharp.airy / kit.pixelPitch")
             .source("division")
             .by(r -> r.length("sharp.airy").over(r.length("kit.pixelPitch"))));
-    all.add(blur("sharp.blurNearPixels", "near end", "sharp.near", "n"));
-    all.add(blur("sharp.blurFarPixels", "far end", "sharp.far", "F"));
+    all.add(blur("sharp.blurNearPixels", "near end of the depth", "sharp.near", "n"));
+    all.add(blur("sharp.blurFarPixels", "far end of the depth", "sharp.far", "F"));
+    all.add(blur("sharp.blurBackPixels", "far side of the object", "distance.far", "b"));
+    all.add(
+        Entry.of("sharp.finestPeriod", "finest pattern the aperture passes")
+            .meaning(
+                "How many pixels one light and one dark line must take up together to show at"
+                    + " all; from 2 on, the pixels could show finer ones than the aperture lets"
+                    + " through.")
+            .symbol("\\Lambda", Unit.PIXEL)
+            .formula("0.55um * sharp.effective / kit.pixelPitch")
+            .source("cut-off of a round aperture without faults; textbooks of optics")
+            .checkedBy("DIF-07")
+            .by(
+                r ->
+                    Diffraction.finestPeriod(Diffraction.GREEN, r.fNumber("sharp.effective"))
+                        .over(r.length("kit.pixelPitch"))));
     all.add(
         Entry.of("sharp.spotPixels", "spot at the ends in pixels")
             .meaning("Blur, diffraction and the pixel itself taken together.")
@@ -118,7 +133,7 @@ final class DepthEntries {
 
   private static Quantity blur(String key, String where, String point, String index) {
     return Entry.of(key, "blur at the " + where + " in pixels")
-        .meaning("How many pixels wide a point at the " + where + " of the depth is blurred.")
+        .meaning("How many pixels wide a point at the " + where + " is blurred.")
         .symbol("b_{" + index + "}", Unit.PIXEL)
         .formula(
             "kit.focalLength ^ 2 * abs("

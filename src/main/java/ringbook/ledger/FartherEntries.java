@@ -1,6 +1,7 @@
 package ringbook.ledger;
 
 import java.util.List;
+import ringbook.optics.Distant;
 import ringbook.optics.Sampling;
 import ringbook.units.Length;
 import ringbook.units.Num;
@@ -21,6 +22,8 @@ final class FartherEntries {
         filledTwice(),
         samplingSlope(),
         fineSlope(),
+        distantField(),
+        distantError(),
         raisedHeight(),
         raisedFilled(),
         raisedFits());
@@ -111,6 +114,33 @@ final class FartherEntries {
         .by(
             r ->
                 Quantity.answer(r.si("distance.samplingSlope") <= r.si("distance.samplingWanted")));
+  }
+
+  private static Quantity distantField() {
+    return Entry.of("distance.distantField", "field by the shortcut for distant objects")
+        .meaning("What the long side would show if the lens stood a focal length from the sensor.")
+        .symbol("F_{\\infty}", Unit.CENTIMETRE)
+        .formula("kit.sensorWidth * distance.standoff / kit.focalLength")
+        .source("similar triangles with the sensor in the focal plane; a shortcut")
+        .checkedBy("LEN-12", "GSD-02")
+        .by(
+            r ->
+                Distant.field(
+                        r.length("kit.focalLength"),
+                        r.length("kit.sensorWidth"),
+                        r.length("distance.standoff"))
+                    .metres());
+  }
+
+  private static Quantity distantError() {
+    return Entry.of("distance.distantError", "error of the shortcut for distant objects")
+        .meaning("By how much the shortcut promises too wide a field; it equals the magnification.")
+        .symbol("\\delta_{\\infty}", Unit.PERCENT)
+        .rounded(Rounding.significant(2))
+        .formula("distance.distantField / distance.fieldLong - 1")
+        .source("comparison with the thin lens")
+        .checkedBy("LEN-12", "LEN-13", "GSD-04", "GSD-05")
+        .by(r -> r.length("distance.distantField").over(r.length("distance.fieldLong")) - 1);
   }
 
   private static Quantity raisedHeight() {

@@ -39,6 +39,32 @@ final class KitEntries {
             .checkedBy("CRP-08", "CRP-13")
             .by(r -> Sensor.FULL_FRAME_DIAGONAL.over(r.length("kit.diagonal"))));
     all.add(
+        Entry.of("kit.areaRatio", "area ratio to a full frame")
+            .meaning("How many times the area of this sensor goes into a frame of 36 mm by 24 mm.")
+            .symbol("A", Unit.ONE)
+            .formula("36mm * 24mm / (kit.sensorWidth * kit.sensorHeight)")
+            .source("areas of rectangles")
+            .checkedBy("CRP-07")
+            .by(r -> 36e-3 * 24e-3 / (r.si("kit.sensorWidth") * r.si("kit.sensorHeight"))));
+    all.add(
+        Entry.of("kit.equivalentError", "rounding of the 35 mm equivalent")
+            .meaning(
+                "How far the sensor size may be off if it was worked out from a 35 mm equivalent,"
+                    + " which is given in whole millimetres.")
+            .symbol("\\delta_{35}", Unit.PERCENT)
+            .rounded(Rounding.significant(2))
+            .formula("0.5mm / kit.equivalent")
+            .source("half of the last digit")
+            .checkedBy("EXF-14")
+            .by(r -> Sensor.equivalentError(r.length("kit.equivalent"))));
+    all.add(
+        Entry.of("kit.megapixels", "millions of pixels")
+            .meaning("How many million pixels one photograph has.")
+            .symbol("n_{\\mathrm{Mpx}}", Unit.ONE)
+            .formula("kit.pixelsAcross * kit.pixelsDown / 1000000")
+            .source("rows times columns")
+            .by(r -> r.si("kit.pixelsAcross") * r.si("kit.pixelsDown") / 1e6));
+    all.add(
         Entry.of("kit.pixelPitch", "pixel pitch")
             .meaning("The distance from the middle of one pixel to the middle of the next.")
             .symbol("p", Unit.MICROMETRE)

@@ -3,6 +3,7 @@ package ringbook.ledger;
 import java.util.List;
 import ringbook.optics.CloseUp;
 import ringbook.optics.Exposure;
+import ringbook.optics.Lamp;
 import ringbook.units.Span;
 import ringbook.units.Unit;
 
@@ -162,6 +163,6 @@ final class LightEntries {
         .formula("15000lx * 3600s / place.illuminance")
         .source("15 000 lux hours a year, CIE 157:2004 (from memory)")
         .checkedBy("LGT-11")
-        .by(r -> 15_000.0 * 3600 / r.si("place.illuminance"));
+        .by(r -> Unit.HOUR.toSi(Lamp.doseHours(15_000, r.si("place.illuminance"))));
   }
 }

@@ -39,6 +39,14 @@ public final class Diffraction {
     return wavelength.times(FIRST_DARK_RING * effective.value());
   }
 
+  /**
+   * Length on the sensor of one light and one dark line that just lose all contrast, {@code λ N'}.
+   * Source: cut-off of the incoherent transfer function; textbooks of optics.
+   */
+  public static Length finestPeriod(Length wavelength, FNumber effective) {
+    return wavelength.times(effective.value());
+  }
+
   /** Largest marked f-number whose disc in green light is no wider than {@code disc}. */
   public static FNumber fNumberFor(Length disc, double magnification) {
     return new FNumber(disc.over(GREEN) / (FIRST_DARK_RING * (1 + magnification)));

@@ -52,6 +52,11 @@ public final class Lamp {
     return depth.times((ratio + 1) / (ratio - 1) / 2);
   }
 
+  /** Hours in a light of so many lux that add up to a dose in lux hours. */
+  public static double doseHours(double luxHours, double lux) {
+    return luxHours / lux;
+  }
+
   /** F-number for a flash of a guide number (in metres, at the ISO set). */
   public static FNumber flash(double guideNumberMetres, Length distance) {
     return new FNumber(guideNumberMetres / distance.metres());

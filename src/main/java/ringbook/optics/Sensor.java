@@ -37,6 +37,19 @@ public record Sensor(Length width, Length height, int pixelsAcross, int pixelsDo
     return width.times(1.0 / pixelsAcross);
   }
 
+  /**
+   * How far, as a share, a 35 mm equivalent may be off because it is given in whole millimetres;
+   * what is worked out from it is off by the same share.
+   */
+  public static double equivalentError(Length equivalent) {
+    return Length.ofMillimetres(0.5).over(equivalent);
+  }
+
+  /** How many times this sensor's area goes into 36 mm by 24 mm. */
+  public double areaRatio() {
+    return 36e-3 * 24e-3 / (width.metres() * height.metres());
+  }
+
   /** Full-frame diagonal over this diagonal (the rule by diagonal that Exif uses). */
   public double cropFactor() {
     return FULL_FRAME_DIAGONAL.over(diagonal());

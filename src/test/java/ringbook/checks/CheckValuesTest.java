@@ -9,6 +9,7 @@ import ringbook.optics.CircleOfConfusion;
 import ringbook.optics.CloseUp;
 import ringbook.optics.DepthOfField;
 import ringbook.optics.Diffraction;
+import ringbook.optics.Distant;
 import ringbook.optics.FStops;
 import ringbook.optics.Framing;
 import ringbook.optics.Sampling;
@@ -37,6 +38,7 @@ final class CheckValuesTest extends CheckTable {
     depth();
     confusionAndDiffraction();
     samplingAndStops();
+    distant();
   }
 
   private void angles() {
@@ -74,6 +76,19 @@ final class CheckValuesTest extends CheckTable {
     check(
         r -> CircleOfConfusion.enlargement(mm(r, "print_diag_mm"), mm(r, "frame_diag_mm")),
         "CRP-03");
+    check(
+        r -> {
+          Length side = ofMillimetres(Math.sqrt(r.number("sensor_area_mm2")));
+          return new Sensor(side, side, 1, 1).areaRatio();
+        },
+        "CRP-07");
+    checkAll(
+        r -> {
+          double crop = r.number("focal35_mm") / r.number("focal_mm");
+          double share = Sensor.equivalentError(mm(r, "focal35_mm"));
+          return new double[] {crop * (1 - share), crop * (1 + share)};
+        },
+        "EXF-14");
     check(r -> sensor(r).cropFactor(), "CRP-08", "CRP-13");
     check(r -> mm(r, "focal_mm").times(r.number("crop_factor")).millimetres(), "CRP-10");
     check(r -> trueFocal(r).millimetres(), "CRP-11");
@@ -245,6 +260,7 @@ final class CheckValuesTest extends CheckTable {
                     wavelength(r), Diffraction.effective(fNumber(r), r.number("magnification")))
                 .micrometres(),
         "DIF-09");
+    check(r -> 1 / Diffraction.finestPeriod(wavelength(r), fNumber(r)).millimetres(), "DIF-07");
     check(
         r ->
             Diffraction.together(
@@ -277,6 +293,37 @@ final class CheckValuesTest extends CheckTable {
         "FNO-06",
         "FNO-07");
     check(r -> FStops.name(FStops.third((int) r.number("steps_from_f1"))), "FNO-08", "FNO-09");
+  }
+
+  private void distant() {
+    check(
+        r ->
+            Distant.focalLength(mm(r, "working_dist_mm"), mm(r, "field_mm"), mm(r, "sensor_mm"))
+                .millimetres(),
+        "LEN-09",
+        "LEN-11");
+    check(
+        r ->
+            Distant.field(mm(r, "focal_mm"), mm(r, "sensor_w_mm"), mm(r, "working_dist_mm"))
+                .millimetres(),
+        "LEN-12");
+    checkAll(
+        r -> {
+          Length pitch = mm(r, "sensor_w_mm").times(1 / r.number("pixels_w"));
+          Length distance = Length.ofMetres(r.number("distance_m"));
+          Length sampling = Distant.sampling(pitch, mm(r, "focal_mm"), distance);
+          return new double[] {
+            sampling.times(r.number("pixels_w")).metres(),
+            sampling.times(r.number("pixels_h")).metres()
+          };
+        },
+        "GSD-02");
+    check(
+        r ->
+            Distant.sampling(
+                    ofMicrometres(r.number("pixel_um")), mm(r, "focal_mm"), mm(r, "object_dist_mm"))
+                .micrometres(),
+        "GSD-05");
   }
 
   private static double balance(Row r) {

@@ -91,7 +91,10 @@ final class ExposureCheckValuesTest extends CheckTable {
     check(r -> Lamp.luxOfFlux(r.number("flux_lm"), metres(r, "distance_m")), "LGT-08");
     check(r -> Lamp.flash(r.number("guide_number_m"), metres(r, "distance_m")).value(), "LGT-09");
     check(
-        r -> 100 * r.number("hours") / (r.number("budget_lxh") / r.number("illuminance_lx")),
+        r ->
+            100
+                * r.number("hours")
+                / Lamp.doseHours(r.number("budget_lxh"), r.number("illuminance_lx")),
         "LGT-11");
   }
 
