@@ -171,6 +171,9 @@ final class FormulaPrint implements Expression.Cases<String> {
             : number + (unit == Unit.DEGREE ? "" : "\u00a0") + unit.symbol();
       }
       String plain = number.equals("∞") ? "\\infty" : number;
+      if (unit == Unit.ANSWER) {
+        return "\\mathrm{" + plain + "}";
+      }
       if (unit == Unit.F_STOP || unit.symbol().isEmpty()) {
         return plain;
       }
