@@ -52,6 +52,19 @@ public final class Standing {
   }
 
   /**
+   * Whether nothing but what already comes within {@code reach} comes within {@code farther} too.
+   */
+  public static boolean isFreeBeyond(Place place, Length reach, Length farther) {
+    for (Fence fence : fences(place)) {
+      double nearest = fence.nearest();
+      if (nearest > reach.metres() && nearest <= farther.metres()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
    * Which of {@code photos} evenly spaced stations can be used, by number from 0.
    *
    * @param first direction of station 0

@@ -92,7 +92,7 @@ final class FitnessEntries {
         .meaning(
             "How many of seven hold: matt, textured, detail reached, sharp throughout, ring within"
                 + " reach, top within reach, ring free.")
-        .symbol("F", Unit.PIECE)
+        .symbol("F_{\\mathrm{o}}", Unit.PIECE)
         .rounded(Rounding.decimals(0))
         .rule("one for each reason that holds", REASONS)
         .source("common practice, no source")

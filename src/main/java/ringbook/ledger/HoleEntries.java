@@ -109,7 +109,7 @@ final class HoleEntries {
   }
 
   private static Quantity floorShare() {
-    return share("hole.floorShare", "share of the floor seen", "q_{\\mathrm{f}}")
+    return share("hole.floorShare", "share of the floor seen", "q_{\\mathrm{floor}}")
         .meaning("Share of the floor's area in sight from the wall's angle.")
         .rule(
             "area common to the floor and the mouth pushed aside by the depth times the tangent of"

@@ -22,7 +22,7 @@ final class JobEntries {
             .by(JobEntries::photos),
         Entry.of("job.time", "time to take them")
             .meaning("Time at the camera, without setting up and without the check at the end.")
-            .symbol("t", Unit.MINUTE)
+            .symbol("t_{\\mathrm{all}}", Unit.MINUTE)
             .rounded(Rounding.decimals(0))
             .formula("job.photos * aim.secondsPerPhoto")
             .source("count times time")
@@ -36,7 +36,7 @@ final class JobEntries {
             .by(r -> r.si("job.photos") * r.si("kit.fileSize")),
         Entry.of("job.fits", "enough storage?")
             .meaning("Whether the files fit into the free storage.")
-            .symbol("\\mathrm{fits}", Unit.ANSWER)
+            .symbol("\\mathrm{stored}", Unit.ANSWER)
             .formula("job.storage <= kit.freeStorage")
             .source("comparison")
             .by(r -> Quantity.answer(r.si("job.storage") <= r.si("kit.freeStorage"))),

@@ -28,7 +28,7 @@ final class PairEntries {
   }
 
   private static Quantity alike() {
-    return share("pair.alike", "spots that still look alike", "a")
+    return share("pair.alike", "spots that still look alike", "q_{\\tau}")
         .meaning("Share of the spots seen by both that still look alike after the turn.")
         .formula("exp(-ring.realStep / aim.decay)")
         .source(SURVIVAL)

@@ -57,7 +57,7 @@ final class PoseEntries {
                     + " aim.ringSpacing)) + 1")
             .source(TURNED)
             .by(PoseEntries::rings),
-        count("pose.photos", "photographs of the second pose", "n_{\\mathrm{p}}")
+        count("pose.photos", "photographs of the second pose", "n_{\\mathrm{pose}}")
             .meaning("Its rings and its views of the underside.")
             .formula("pose.rings * ring.photos * aim.repeats + rings.topViews")
             .source("count")

@@ -40,7 +40,7 @@ final class PrecisionEntries {
   }
 
   private static Quantity spot() {
-    return sigma("precision.spot", "one picture coordinate on the object", "s")
+    return sigma("precision.spot", "one picture coordinate on the object", "s_{\\mathrm{o}}")
         .meaning(
             "Standard deviation of one coordinate of a spot in one photograph, carried to the"
                 + " middle of the object.")

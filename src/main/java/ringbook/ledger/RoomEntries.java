@@ -36,7 +36,7 @@ final class RoomEntries {
     return Entry.of("room.free", "largest ring with nothing in the way")
         .meaning(
             "Largest distance on the floor at which the whole ring is free; 0 if there is none.")
-        .symbol("r_{\\mathrm{f}}", Unit.CENTIMETRE)
+        .symbol("r_{\\mathrm{free}}", Unit.CENTIMETRE)
         .rule(
             "distance of the nearest wall or piece of furniture from the middle of the object, less"
                 + " the room a person needs",
@@ -79,7 +79,7 @@ final class RoomEntries {
   private static Quantity lost() {
     return Entry.of("room.stationsLost", "stations that are blocked")
         .meaning("Stations of the ring that nobody can photograph from.")
-        .symbol("n_{\\mathrm{b}}", Unit.PIECE)
+        .symbol("n_{\\mathrm{lost}}", Unit.PIECE)
         .rounded(Rounding.decimals(0))
         .rule(
             "stations of the ring in blocked directions, the first on the door side",

@@ -119,7 +119,7 @@ final class StripEntries {
   private static Quantity rayAngle() {
     return Entry.of("strip.rayAngle", "angle between lines of sight in the strip")
         .meaning("Angle between the lines of sight of two neighbours to a spot midway.")
-        .symbol("\\gamma_{\\mathrm{s}}", Unit.DEGREE)
+        .symbol("\\gamma_{\\mathrm{strip}}", Unit.DEGREE)
         .formula("2 * atan(strip.baseRatio / 2)")
         .source(FLAT)
         .checkedBy("STE-06", "STE-07")

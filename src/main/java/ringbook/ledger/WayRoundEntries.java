@@ -1,7 +1,9 @@
 package ringbook.ledger;
 
 import java.util.List;
+import ringbook.assess.SeenArc;
 import ringbook.assess.Standing;
+import ringbook.units.Length;
 import ringbook.units.Num;
 import ringbook.units.Unit;
 
@@ -15,10 +17,12 @@ final class WayRoundEntries {
         raised(),
         raisedHeight(),
         raisedReach(),
+        raisedSees(),
         wider(),
         widerSampling(),
         widerLoss(),
         widerFine(),
+        widerFree(),
         turntable());
   }
 
@@ -60,6 +64,25 @@ final class WayRoundEntries {
         .by(r -> Quantity.answer(r.si("room.raisedHeight") <= r.si("place.highestLens")));
   }
 
+  private static Quantity raisedSees() {
+    return Entry.of("room.raisedSees", "walls still seen well from there?")
+        .meaning("Whether the raised ring sees upright walls no more slanted than the limit.")
+        .symbol("\\mathrm{walls}_{\\mathrm{f}}", Unit.ANSWER)
+        .formula(
+            "cos(aim.incidenceLimit - asin(distance.turningWidth / 2 / ring.radius *"
+                + " sin(aim.incidenceLimit))) <= cos(room.raised)")
+        .source("sine rule and dot product, as for the arc seen well")
+        .by(
+            r ->
+                Quantity.answer(
+                    SeenArc.halfWithin(
+                            RingEntries.outlineRadius(r),
+                            r.length("ring.radius"),
+                            r.angle("room.raised"),
+                            r.angle("aim.incidenceLimit"))
+                        .isPresent()));
+  }
+
   private static Quantity wider() {
     return Entry.of("room.wider", "distance of a ring outside the furniture")
         .meaning(
@@ -92,7 +115,7 @@ final class WayRoundEntries {
   private static Quantity widerLoss() {
     return Entry.of("room.widerLoss", "how much coarser that is")
         .meaning("Sampling of the wider ring over that of the ring as planned.")
-        .symbol("s_{\\mathrm{w}}", Unit.ONE)
+        .symbol("s_{\\mathrm{wide}}", Unit.ONE)
         .rounded(Rounding.significant(2))
         .formula("room.widerSampling / distance.samplingMiddle")
         .source("definition")
@@ -106,6 +129,26 @@ final class WayRoundEntries {
         .formula("room.widerSampling <= distance.samplingWanted")
         .source("comparison")
         .by(r -> Quantity.answer(r.si("room.widerSampling") <= r.si("distance.samplingWanted")));
+  }
+
+  private static Quantity widerFree() {
+    return Entry.of("room.widerFree", "wider ring free of all else?")
+        .meaning("Whether nothing else in the room is in the way of the wider ring.")
+        .symbol("\\mathrm{free}_{\\mathrm{w}}", Unit.ANSWER)
+        .rule(
+            "no outline in plan but those passed comes nearer than the wider ring and the room a"
+                + " person needs",
+            "room.wider",
+            "room.standing",
+            "place.bodyRoom")
+        .source("distances in plan")
+        .by(
+            r ->
+                Quantity.answer(
+                    Standing.isFreeBeyond(
+                        r.scene().place(),
+                        RoomEntries.standing(r),
+                        new Length(r.si("room.wider") + r.si("place.bodyRoom")))));
   }
 
   private static Quantity turntable() {

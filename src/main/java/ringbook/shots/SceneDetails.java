@@ -131,12 +131,14 @@ public final class SceneDetails {
         .in(Unit.STOP, 0, 8, 0);
     add("kit.polariserLoss", "stops lost in a polarising filter", "q_{\\mathrm{pol}}")
         .in(Unit.STOP, 1, 4, 1.5);
-    add("kit.barCount", "number of scale bars", "m").in(Unit.PIECE, 1, 20, 2);
+    add("kit.barCount", "number of scale bars", "m_{\\mathrm{b}}").in(Unit.PIECE, 1, 20, 2);
   }
 
   private static void subject() {
-    add("subject.holeDiameter", "diameter of the hole", "d").in(Unit.CENTIMETRE, 0.1, 500, NONE);
-    add("subject.holeDepth", "depth of the hole", "h").in(Unit.CENTIMETRE, 0.1, 1000, NONE);
+    add("subject.holeDiameter", "diameter of the hole", "d_{\\mathrm{h}}")
+        .in(Unit.CENTIMETRE, 0.1, 500, NONE);
+    add("subject.holeDepth", "depth of the hole", "h_{\\mathrm{h}}")
+        .in(Unit.CENTIMETRE, 0.1, 1000, NONE);
     add("subject.holeTilt", "rise of the hole's axis, seen from outside", "\\delta_{\\mathrm{h}}")
         .in(Unit.DEGREE, -90, 90, 0);
   }

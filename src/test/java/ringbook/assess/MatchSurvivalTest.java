@@ -123,6 +123,22 @@ final class MatchSurvivalTest {
         .isGreaterThan(bestDecay(counts("middlebury-dino", CONFIRMED)) + 2);
   }
 
+  /** Share of pairs with at least 15 ties; chance gives at most 9 to 11. */
+  @ParameterizedTest(name = "{0} at {1}°: {2} to {3} % of pairs tied")
+  @CsvSource({
+    "middlebury-temple, 15.3, 96, 100",
+    "coil-100-most-textured-25, 15.0, 96, 100",
+    "middlebury-dino, 7.7, 96, 100",
+    "middlebury-dino, 15.3, 75, 85"
+  })
+  void fifteen_degrees_hold_on_texture_and_eight_on_plain(
+      String dataset, String turn, double low, double high) throws IOException {
+    List<CSVRecord> rows = measured(dataset);
+    rows.removeIf(row -> !row.get("turn_deg").equals(turn));
+    assertThat(rows).hasSize(1);
+    assertThat(Double.parseDouble(rows.get(0).get("pairs_ge15_pct"))).isBetween(low, high);
+  }
+
   @Test
   void overlap_alone_is_far_too_hopeful() throws IOException {
     for (String dataset : OURS.keySet()) {
