@@ -1,6 +1,5 @@
 package ringbook.ledger;
 
-import java.util.ArrayList;
 import java.util.List;
 import ringbook.optics.Framing;
 import ringbook.optics.ThinLens;
@@ -16,60 +15,131 @@ final class DistanceEntries {
   private DistanceEntries() {}
 
   static List<Quantity> entries() {
-    List<Quantity> all = new ArrayList<>();
-    addSides(all);
-    addNeeded(all);
-    addStandoff(all);
-    addFrame(all);
-    return all;
+    return List.of(
+        widthAsItTurns(),
+        sideUp(),
+        sideAcross(),
+        acrossNeeded(),
+        upNeeded(),
+        standoffNeeded(),
+        heldOff(),
+        middle(),
+        far(),
+        magnification(),
+        field("distance.fieldLong", "long", "kit.sensorWidth", "F_{\\mathrm{l}}"),
+        field("distance.fieldShort", "short", "kit.sensorHeight", "F_{\\mathrm{s}}"),
+        along("distance.alongLong", "long", "l_{\\mathrm{l}}", true),
+        along("distance.alongShort", "short", "l_{\\mathrm{s}}", false),
+        filled("distance.filledLong", "long", "distance.alongLong", "distance.fieldLong"),
+        filled("distance.filledShort", "short", "distance.alongShort", "distance.fieldShort"));
   }
 
-  private static void addSides(List<Quantity> all) {
-    all.add(
-        Entry.of("distance.turningWidth", "width of the object as it turns")
-            .meaning(
-                "The widest the object ever looks on a walk round it: the diameter of the circle"
-                    + " it sweeps.")
-            .symbol("W", Unit.CENTIMETRE)
-            .rule(
-                "the diameter of a round object; the diagonal of width and depth of a rectangular"
-                    + " one, which the ring also shows cornerwise",
-                "subject.width",
-                "subject.depth")
-            .source("Pythagoras")
-            .by(DistanceEntries::turningWidth));
-    all.add(
-        bySide("distance.sideUp", "side of the sensor that stands upright", "s_{\\mathrm{h}}")
-            .meaning("The side of the picture that the height of the object has to fit.")
-            .rule(
-                "the long side when the camera is held upright, otherwise the short side",
-                "kit.sensorWidth",
-                "kit.sensorHeight")
-            .by(r -> r.si(upright(r.scene()) ? "kit.sensorWidth" : "kit.sensorHeight")));
-    all.add(
-        bySide("distance.sideAcross", "side of the sensor that lies level", "s_{\\mathrm{w}}")
-            .meaning("The side of the picture that the width of the object has to fit.")
-            .rule(
-                "the short side when the camera is held upright, otherwise the long side",
-                "kit.sensorWidth",
-                "kit.sensorHeight")
-            .by(r -> r.si(upright(r.scene()) ? "kit.sensorHeight" : "kit.sensorWidth")));
+  private static Quantity widthAsItTurns() {
+    return Entry.of("distance.turningWidth", "width of the object as it turns")
+        .meaning(
+            "The widest the object ever looks on a walk round it: the diameter of the circle"
+                + " it sweeps.")
+        .symbol("W", Unit.CENTIMETRE)
+        .rule(
+            "the diameter of a round object; the diagonal of width and depth of a rectangular"
+                + " one, which the ring also shows cornerwise",
+            "subject.width",
+            "subject.depth")
+        .source("Pythagoras")
+        .by(DistanceEntries::turningWidth);
+  }
+
+  private static Quantity sideUp() {
+    return bySide("distance.sideUp", "side of the sensor that stands upright", "s_{\\mathrm{h}}")
+        .meaning("The side of the picture that the height of the object has to fit.")
+        .rule(
+            "the long side when the camera is held upright, otherwise the short side",
+            "kit.sensorWidth",
+            "kit.sensorHeight")
+        .by(r -> r.si(upright(r.scene()) ? "kit.sensorWidth" : "kit.sensorHeight"));
+  }
+
+  private static Quantity sideAcross() {
+    return bySide("distance.sideAcross", "side of the sensor that lies level", "s_{\\mathrm{w}}")
+        .meaning("The side of the picture that the width of the object has to fit.")
+        .rule(
+            "the short side when the camera is held upright, otherwise the long side",
+            "kit.sensorWidth",
+            "kit.sensorHeight")
+        .by(r -> r.si(upright(r.scene()) ? "kit.sensorHeight" : "kit.sensorWidth"));
+  }
+
+  private static Quantity acrossNeeded() {
+    return needed("distance.acrossNeeded", "width", "u_{\\mathrm{w}}")
+        .formula("kit.focalLength * (1 + distance.turningWidth / (aim.fill * distance.sideAcross))")
+        .by(r -> standoff(r, "distance.turningWidth", "distance.sideAcross"));
+  }
+
+  private static Quantity upNeeded() {
+    return needed("distance.upNeeded", "height", "u_{\\mathrm{h}}")
+        .formula("kit.focalLength * (1 + subject.height / (aim.fill * distance.sideUp))")
+        .by(r -> standoff(r, "subject.height", "distance.sideUp"));
+  }
+
+  private static Quantity standoffNeeded() {
+    return place("distance.standoff", "standoff", "u")
+        .meaning(
+            "How far the lens is from the near face of the object: the nearest that fits the"
+                + " picture and that the lens can focus on.")
+        .formula("max(distance.acrossNeeded, distance.upNeeded, kit.closestFocus)")
+        .source("both sides must fit; the lens must be able to focus")
+        .by(
+            r ->
+                Math.max(
+                    Math.max(r.si("distance.acrossNeeded"), r.si("distance.upNeeded")),
+                    r.si("kit.closestFocus")));
+  }
+
+  private static Quantity heldOff() {
+    return Entry.of("distance.heldOff", "closest focus sets the standoff")
+        .meaning(
+            "Whether the lens keeps the group farther away than the picture asks for, because"
+                + " it cannot focus nearer.")
+        .symbol("\\mathrm{held}", Unit.ANSWER)
+        .formula("kit.closestFocus > max(distance.acrossNeeded, distance.upNeeded)")
+        .source("comparison of the three distances")
+        .by(
+            r ->
+                Quantity.answer(
+                    r.si("kit.closestFocus")
+                        > Math.max(r.si("distance.acrossNeeded"), r.si("distance.upNeeded"))));
+  }
+
+  private static Quantity middle() {
+    return place("distance.middle", "distance to the middle", "D")
+        .meaning("How far the lens is from the middle of the object.")
+        .formula("distance.standoff + distance.turningWidth / 2")
+        .source("half the object lies before its middle")
+        .by(r -> r.si("distance.standoff") + r.si("distance.turningWidth") / 2);
+  }
+
+  private static Quantity far() {
+    return place("distance.far", "distance to the far face", "u_{\\mathrm{f}}")
+        .meaning("How far the lens is from the far side of the object.")
+        .formula("distance.standoff + distance.turningWidth")
+        .source("the whole object lies before its far side")
+        .by(r -> r.si("distance.standoff") + r.si("distance.turningWidth"));
+  }
+
+  private static Quantity magnification() {
+    return Entry.of("distance.magnification", "magnification at the near face")
+        .meaning("Size of the picture on the sensor over size of the object.")
+        .symbol("m", Unit.ONE)
+        .formula("kit.focalLength / (distance.standoff - kit.focalLength)")
+        .source("thin lens; textbooks of optics")
+        .checkedBy("LEN-02", "LEN-06")
+        .by(
+            r ->
+                ThinLens.magnification(r.length("kit.focalLength"), r.length("distance.standoff")));
   }
 
   private static Entry bySide(String key, String name, String symbol) {
     return Entry.of(key, name).symbol(symbol, Unit.MILLIMETRE).source("the way the camera is held");
-  }
-
-  private static void addNeeded(List<Quantity> all) {
-    all.add(
-        needed("distance.acrossNeeded", "width", "u_{\\mathrm{w}}")
-            .formula(
-                "kit.focalLength * (1 + distance.turningWidth / (aim.fill * distance.sideAcross))")
-            .by(r -> standoff(r, "distance.turningWidth", "distance.sideAcross")));
-    all.add(
-        needed("distance.upNeeded", "height", "u_{\\mathrm{h}}")
-            .formula("kit.focalLength * (1 + subject.height / (aim.fill * distance.sideUp))")
-            .by(r -> standoff(r, "subject.height", "distance.sideUp")));
   }
 
   private static Entry needed(String key, String extent, String symbol) {
@@ -83,68 +153,8 @@ final class DistanceEntries {
         .checkedBy("LEN-03", "LEN-05", "LEN-14");
   }
 
-  private static void addStandoff(List<Quantity> all) {
-    all.add(
-        place("distance.standoff", "standoff", "u")
-            .meaning(
-                "How far the lens is from the near face of the object: the nearest that fits the"
-                    + " picture and that the lens can focus on.")
-            .formula("max(distance.acrossNeeded, distance.upNeeded, kit.closestFocus)")
-            .source("both sides must fit; the lens must be able to focus")
-            .by(
-                r ->
-                    Math.max(
-                        Math.max(r.si("distance.acrossNeeded"), r.si("distance.upNeeded")),
-                        r.si("kit.closestFocus"))));
-    all.add(
-        Entry.of("distance.heldOff", "closest focus sets the standoff")
-            .meaning(
-                "Whether the lens keeps the group farther away than the picture asks for, because"
-                    + " it cannot focus nearer.")
-            .symbol("\\mathrm{held}", Unit.ANSWER)
-            .formula("kit.closestFocus > max(distance.acrossNeeded, distance.upNeeded)")
-            .source("comparison of the three distances")
-            .by(
-                r ->
-                    Quantity.answer(
-                        r.si("kit.closestFocus")
-                            > Math.max(r.si("distance.acrossNeeded"), r.si("distance.upNeeded")))));
-    all.add(
-        place("distance.middle", "distance to the middle", "D")
-            .meaning("How far the lens is from the middle of the object.")
-            .formula("distance.standoff + distance.turningWidth / 2")
-            .source("half the object lies before its middle")
-            .by(r -> r.si("distance.standoff") + r.si("distance.turningWidth") / 2));
-    all.add(
-        place("distance.far", "distance to the far face", "u_{\\mathrm{f}}")
-            .meaning("How far the lens is from the far side of the object.")
-            .formula("distance.standoff + distance.turningWidth")
-            .source("the whole object lies before its far side")
-            .by(r -> r.si("distance.standoff") + r.si("distance.turningWidth")));
-  }
-
   private static Entry place(String key, String name, String symbol) {
     return Entry.of(key, name).symbol(symbol, Unit.CENTIMETRE);
-  }
-
-  private static void addFrame(List<Quantity> all) {
-    all.add(
-        Entry.of("distance.magnification", "magnification at the near face")
-            .meaning("Size of the picture on the sensor over size of the object.")
-            .symbol("m", Unit.ONE)
-            .formula("kit.focalLength / (distance.standoff - kit.focalLength)")
-            .source("thin lens; textbooks of optics")
-            .checkedBy("LEN-02", "LEN-06")
-            .by(
-                r ->
-                    ThinLens.magnification(
-                        r.length("kit.focalLength"), r.length("distance.standoff"))));
-    all.add(field("distance.fieldLong", "long", "kit.sensorWidth", "F_{\\mathrm{l}}"));
-    all.add(field("distance.fieldShort", "short", "kit.sensorHeight", "F_{\\mathrm{s}}"));
-    all.add(along("distance.alongLong", "long", "l_{\\mathrm{l}}", true));
-    all.add(along("distance.alongShort", "short", "l_{\\mathrm{s}}", false));
-    all.add(filled("distance.filledLong", "long", "distance.alongLong", "distance.fieldLong"));
-    all.add(filled("distance.filledShort", "short", "distance.alongShort", "distance.fieldShort"));
   }
 
   private static Quantity field(String key, String side, String length, String symbol) {

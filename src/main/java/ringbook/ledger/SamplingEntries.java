@@ -1,6 +1,5 @@
 package ringbook.ledger;
 
-import java.util.ArrayList;
 import java.util.List;
 import ringbook.optics.Sampling;
 import ringbook.units.Length;
@@ -12,23 +11,53 @@ final class SamplingEntries {
   private SamplingEntries() {}
 
   static List<Quantity> entries() {
-    List<Quantity> all = new ArrayList<>();
-    addSampling(all);
-    addFineness(all);
-    return all;
+    return List.of(
+        sampling("distance.samplingNear", "near face", "distance.standoff", "near"),
+        sampling("distance.samplingMiddle", "middle", "distance.middle", "mid"),
+        sampling("distance.samplingFar", "far face", "distance.far", "far"),
+        samplingWanted(),
+        pixelsOnDetail(),
+        fine(),
+        largestStandoff());
   }
 
-  private static void addSampling(List<Quantity> all) {
-    all.add(sampling("distance.samplingNear", "near face", "distance.standoff", "near"));
-    all.add(sampling("distance.samplingMiddle", "middle", "distance.middle", "mid"));
-    all.add(sampling("distance.samplingFar", "far face", "distance.far", "far"));
-    all.add(
-        Entry.of("distance.samplingWanted", "sampling distance wanted")
-            .meaning("The largest length on the object that may fall on one pixel.")
-            .symbol("g_{\\mathrm{want}}", Unit.MILLIMETRE)
-            .formula("aim.detail / aim.pixelsPerDetail")
-            .source("sampling theorem asks for 2 pixels; 3 is common practice, no source")
-            .by(r -> r.length("aim.detail").metres() / r.si("aim.pixelsPerDetail")));
+  private static Quantity samplingWanted() {
+    return Entry.of("distance.samplingWanted", "sampling distance wanted")
+        .meaning("The largest length on the object that may fall on one pixel.")
+        .symbol("g_{\\mathrm{want}}", Unit.MILLIMETRE)
+        .formula("aim.detail / aim.pixelsPerDetail")
+        .source("sampling theorem asks for 2 pixels; 3 is common practice, no source")
+        .by(r -> r.length("aim.detail").metres() / r.si("aim.pixelsPerDetail"));
+  }
+
+  private static Quantity pixelsOnDetail() {
+    return Entry.of("distance.pixelsOnDetail", "pixels on the smallest detail")
+        .meaning("How many pixels the smallest detail wanted spans at the far face.")
+        .symbol("k_{\\mathrm{far}}", Unit.PIXEL)
+        .formula("aim.detail / distance.samplingFar")
+        .source("division")
+        .by(r -> r.length("aim.detail").over(r.length("distance.samplingFar")));
+  }
+
+  private static Quantity fine() {
+    return Entry.of("distance.fine", "sampled finely enough")
+        .meaning("Whether even the far face is sampled as finely as wanted.")
+        .symbol("\\mathrm{fine}", Unit.ANSWER)
+        .formula("distance.samplingFar <= distance.samplingWanted")
+        .source("comparison; the far face is the coarsest")
+        .by(r -> Quantity.answer(r.si("distance.samplingFar") <= r.si("distance.samplingWanted")));
+  }
+
+  private static Quantity largestStandoff() {
+    return Entry.of("distance.largest", "largest standoff")
+        .meaning("The farthest the lens may be from the near face for the detail wanted.")
+        .symbol("u_{\\max}", Unit.CENTIMETRE)
+        .formula(
+            "kit.focalLength * (1 + distance.samplingWanted / kit.pixelPitch)"
+                + " - distance.turningWidth")
+        .source("thin lens, solved for the distance of the far face")
+        .checkedBy("GSD-04")
+        .by(SamplingEntries::largest);
   }
 
   private static Quantity sampling(String key, String where, String distance, String index) {
@@ -43,36 +72,6 @@ final class SamplingEntries {
                 Sampling.onObject(
                         r.length("kit.pixelPitch"), r.length("kit.focalLength"), r.length(distance))
                     .metres());
-  }
-
-  private static void addFineness(List<Quantity> all) {
-    all.add(
-        Entry.of("distance.pixelsOnDetail", "pixels on the smallest detail")
-            .meaning("How many pixels the smallest detail wanted spans at the far face.")
-            .symbol("k_{\\mathrm{far}}", Unit.PIXEL)
-            .formula("aim.detail / distance.samplingFar")
-            .source("division")
-            .by(r -> r.length("aim.detail").over(r.length("distance.samplingFar"))));
-    all.add(
-        Entry.of("distance.fine", "sampled finely enough")
-            .meaning("Whether even the far face is sampled as finely as wanted.")
-            .symbol("\\mathrm{fine}", Unit.ANSWER)
-            .formula("distance.samplingFar <= distance.samplingWanted")
-            .source("comparison; the far face is the coarsest")
-            .by(
-                r ->
-                    Quantity.answer(
-                        r.si("distance.samplingFar") <= r.si("distance.samplingWanted"))));
-    all.add(
-        Entry.of("distance.largest", "largest standoff")
-            .meaning("The farthest the lens may be from the near face for the detail wanted.")
-            .symbol("u_{\\max}", Unit.CENTIMETRE)
-            .formula(
-                "kit.focalLength * (1 + distance.samplingWanted / kit.pixelPitch)"
-                    + " - distance.turningWidth")
-            .source("thin lens, solved for the distance of the far face")
-            .checkedBy("GSD-04")
-            .by(SamplingEntries::largest));
   }
 
   private static double largest(Reckoning r) {

@@ -1,6 +1,5 @@
 package ringbook.ledger;
 
-import java.util.ArrayList;
 import java.util.List;
 import ringbook.optics.DepthOfField;
 import ringbook.optics.Diffraction;
@@ -18,182 +17,203 @@ final class SharpEntries {
   private SharpEntries() {}
 
   static List<Quantity> entries() {
-    List<Quantity> all = new ArrayList<>();
-    addRange(all);
-    addEdges(all);
-    addWindow(all);
-    addSetting(all);
-    return all;
+    return List.of(
+        near(),
+        far(),
+        focus(),
+        magnification(),
+        blurSpot(),
+        openEdge(),
+        closed(),
+        balance(),
+        windowFrom(),
+        windowTo(),
+        window(),
+        fNumberToSet(),
+        dialMark(),
+        effective());
   }
 
-  private static void addRange(List<Quantity> all) {
-    all.add(
-        Entry.of("sharp.near", "nearest distance to hold sharp")
-            .meaning("Where the depth to hold sharp begins: the near face of the object.")
-            .symbol("n", Unit.CENTIMETRE)
-            .formula("distance.standoff")
-            .source("the near face must be sharp")
-            .by(r -> r.si("distance.standoff")));
-    all.add(
-        Entry.of("sharp.far", "farthest distance to hold sharp")
-            .meaning(
-                "Where the depth to hold sharp ends; what lies behind it is left to the"
-                    + " photographs from the other side.")
-            .symbol("F", Unit.CENTIMETRE)
-            .formula("distance.standoff + aim.sharpShare * distance.turningWidth")
-            .source("the share of the depth that one photograph must hold")
-            .by(
-                r ->
-                    r.si("distance.standoff")
-                        + r.si("aim.sharpShare") * r.si("distance.turningWidth")));
-    all.add(
-        Entry.of("sharp.focus", "focus distance")
-            .meaning(
-                "Where to focus so that the near and the far end are equally blurred: their"
-                    + " harmonic mean, a little nearer than the middle.")
-            .symbol("s", Unit.CENTIMETRE)
-            .formula("2 * sharp.near * sharp.far / (sharp.near + sharp.far)")
-            .source(OPTICS)
-            .checkedBy("DOF-12", "DOF-15")
-            .by(
-                r ->
-                    DepthOfField.focusBetween(r.length("sharp.near"), r.length("sharp.far"))
-                        .metres()));
-    all.add(
-        Entry.of("sharp.magnification", "magnification at the focus distance")
-            .meaning("Size of the picture over size of the object, where the lens is focused.")
-            .symbol("m_{s}", Unit.ONE)
-            .formula("kit.focalLength / (sharp.focus - kit.focalLength)")
-            .source("thin lens; textbooks of optics")
-            .checkedBy("LEN-02", "LEN-06")
-            .by(r -> ThinLens.magnification(r.length("kit.focalLength"), r.length("sharp.focus"))));
-    all.add(
-        Entry.of("sharp.blurSpot", "widest blur spot")
-            .meaning("The widest spot on the sensor that still counts as a sharp point.")
-            .symbol("c", Unit.MICROMETRE)
-            .formula("aim.blurLimit * kit.pixelPitch")
-            .source("a stated number of pixels; common practice, no source")
-            .by(r -> r.si("aim.blurLimit") * r.si("kit.pixelPitch")));
+  private static Quantity near() {
+    return Entry.of("sharp.near", "nearest distance to hold sharp")
+        .meaning("Where the depth to hold sharp begins: the near face of the object.")
+        .symbol("n", Unit.CENTIMETRE)
+        .formula("distance.standoff")
+        .source("the near face must be sharp")
+        .by(r -> r.si("distance.standoff"));
   }
 
-  private static void addEdges(List<Quantity> all) {
-    all.add(
-        Entry.of("sharp.open", "lower edge of the f-number window")
-            .meaning("The smallest f-number that holds the depth sharp; below it the ends blur.")
-            .symbol("N_{\\mathrm{open}}", Unit.F_STOP)
-            .formula(
-                "kit.focalLength ^ 2 * (sharp.far - sharp.near)"
-                    + " / (sharp.blurSpot * (sharp.far + sharp.near)"
-                    + " * (sharp.focus - kit.focalLength))")
-            .source(OPTICS)
-            .checkedBy("DOF-16")
-            .by(SharpEntries::open));
-    all.add(
-        Entry.of("sharp.closed", "upper edge of the f-number window")
-            .meaning(
-                "The largest f-number before the small aperture itself spreads every point too"
-                    + " widely.")
-            .symbol("N_{\\mathrm{closed}}", Unit.F_STOP)
-            .formula(
-                "aim.diffractionLimit * kit.pixelPitch"
-                    + " / (2.43934 * 0.55um * (1 + sharp.magnification))")
-            .source(AIRY)
-            .checkedBy("DIF-03", "DIF-08", "DIF-09")
-            .by(
-                r ->
-                    Diffraction.fNumberFor(
-                            r.length("kit.pixelPitch").times(r.si("aim.diffractionLimit")),
-                            r.si("sharp.magnification"))
-                        .value()));
-    all.add(
-        Entry.of("sharp.balance", "balancing f-number")
-            .meaning(
-                "The f-number at which blur from depth and spread from the aperture are equal at"
-                    + " the ends, and their sum least.")
-            .symbol("N_{\\mathrm{bal}}", Unit.F_STOP)
-            .formula(
-                "sqrt(sharp.open * sharp.blurSpot"
-                    + " / (2.43934 * 0.55um * (1 + sharp.magnification)))")
-            .source("least sum of squares of both spots; squares are added by convention")
-            .checkedBy("DIF-12")
-            .by(
-                r ->
-                    Diffraction.balance(
-                            r.fNumber("sharp.open"),
-                            r.length("sharp.blurSpot"),
-                            r.si("sharp.magnification"))
-                        .value()));
+  private static Quantity far() {
+    return Entry.of("sharp.far", "farthest distance to hold sharp")
+        .meaning(
+            "Where the depth to hold sharp ends; what lies behind it is left to the"
+                + " photographs from the other side.")
+        .symbol("F", Unit.CENTIMETRE)
+        .formula("distance.standoff + aim.sharpShare * distance.turningWidth")
+        .source("the share of the depth that one photograph must hold")
+        .by(
+            r ->
+                r.si("distance.standoff") + r.si("aim.sharpShare") * r.si("distance.turningWidth"));
   }
 
-  private static void addWindow(List<Quantity> all) {
-    all.add(
-        Entry.of("sharp.windowFrom", "smallest f-number that may be set")
-            .meaning("The lower edge of the window, or the lens's widest aperture above it.")
-            .symbol("N_{1}", Unit.F_STOP)
-            .formula("max(sharp.open, kit.widest)")
-            .source("the larger of need and possibility")
-            .by(r -> Math.max(r.si("sharp.open"), r.si("kit.widest"))));
-    all.add(
-        Entry.of("sharp.windowTo", "largest f-number that may be set")
-            .meaning("The upper edge of the window, or the lens's narrowest aperture below it.")
-            .symbol("N_{2}", Unit.F_STOP)
-            .formula("min(sharp.closed, kit.narrowest)")
-            .source("the smaller of need and possibility")
-            .by(r -> Math.min(r.si("sharp.closed"), r.si("kit.narrowest"))));
-    all.add(
-        Entry.of("sharp.window", "an f-number holds the object sharp")
-            .meaning("Whether the lens can be set to an f-number between both edges.")
-            .symbol("\\mathrm{window}", Unit.ANSWER)
-            .formula("sharp.windowFrom <= sharp.windowTo")
-            .source("the edges in the right order")
-            .by(r -> Quantity.answer(r.si("sharp.windowFrom") <= r.si("sharp.windowTo"))));
+  private static Quantity focus() {
+    return Entry.of("sharp.focus", "focus distance")
+        .meaning(
+            "Where to focus so that the near and the far end are equally blurred: their"
+                + " harmonic mean, a little nearer than the middle.")
+        .symbol("s", Unit.CENTIMETRE)
+        .formula("2 * sharp.near * sharp.far / (sharp.near + sharp.far)")
+        .source(OPTICS)
+        .checkedBy("DOF-12", "DOF-15")
+        .by(r -> DepthOfField.focusBetween(r.length("sharp.near"), r.length("sharp.far")).metres());
   }
 
-  private static void addSetting(List<Quantity> all) {
-    all.add(
-        Entry.of("sharp.fNumber", "f-number to set")
-            .meaning("The f-number the group works with.")
-            .symbol("N", Unit.F_STOP)
-            .rounded(Rounding.mark(2))
-            .rule(
-                "within the window: its middle in stops, moved to the nearest third-stop mark if"
-                    + " one lies inside; without a window: the balancing f-number, kept to what"
-                    + " the lens can be set to",
-                "sharp.window",
-                "sharp.windowFrom",
-                "sharp.windowTo",
-                "sharp.balance",
-                "kit.widest",
-                "kit.narrowest")
-            .source("middle between two limits; common practice, no source")
-            .checkedBy("FNO-08", "FNO-09")
-            .by(SharpEntries::fNumber));
-    all.add(
-        Entry.of("sharp.dial", "mark on the lens")
-            .meaning("What is engraved nearest to the f-number to set.")
-            .symbol("N_{\\mathrm{dial}}", Unit.F_STOP)
-            .rule(
-                "the name of the third stop nearest to the f-number to set; on a lens with one"
-                    + " aperture, that one",
-                "sharp.fNumber",
-                "kit.widest",
-                "kit.narrowest")
-            .source("powers of the root of two; the engraved names are common practice")
-            .checkedBy("FNO-03", "FNO-04", "FNO-08", "FNO-09")
-            .by(SharpEntries::dial));
-    all.add(
-        Entry.of("sharp.effective", "effective f-number")
-            .meaning(
-                "The f-number that counts at the sensor: focused close, the lens stands farther"
-                    + " from the sensor and works with a narrower cone of light.")
-            .symbol("N'", Unit.F_STOP)
-            .formula("sharp.fNumber * (1 + sharp.magnification)")
-            .source("similar triangles; symmetric lens")
-            .checkedBy("CLO-01", "CLO-02", "CLO-03", "CLO-04")
-            .by(
-                r ->
-                    Diffraction.effective(r.fNumber("sharp.fNumber"), r.si("sharp.magnification"))
-                        .value()));
+  private static Quantity magnification() {
+    return Entry.of("sharp.magnification", "magnification at the focus distance")
+        .meaning("Size of the picture over size of the object, where the lens is focused.")
+        .symbol("m_{s}", Unit.ONE)
+        .formula("kit.focalLength / (sharp.focus - kit.focalLength)")
+        .source("thin lens; textbooks of optics")
+        .checkedBy("LEN-02", "LEN-06")
+        .by(r -> ThinLens.magnification(r.length("kit.focalLength"), r.length("sharp.focus")));
+  }
+
+  private static Quantity blurSpot() {
+    return Entry.of("sharp.blurSpot", "widest blur spot")
+        .meaning("The widest spot on the sensor that still counts as a sharp point.")
+        .symbol("c", Unit.MICROMETRE)
+        .formula("aim.blurLimit * kit.pixelPitch")
+        .source("a stated number of pixels; common practice, no source")
+        .by(r -> r.si("aim.blurLimit") * r.si("kit.pixelPitch"));
+  }
+
+  private static Quantity openEdge() {
+    return Entry.of("sharp.open", "lower edge of the f-number window")
+        .meaning("The smallest f-number that holds the depth sharp; below it the ends blur.")
+        .symbol("N_{\\mathrm{open}}", Unit.F_STOP)
+        .formula(
+            "kit.focalLength ^ 2 * (sharp.far - sharp.near)"
+                + " / (sharp.blurSpot * (sharp.far + sharp.near)"
+                + " * (sharp.focus - kit.focalLength))")
+        .source(OPTICS)
+        .checkedBy("DOF-16")
+        .by(SharpEntries::open);
+  }
+
+  private static Quantity closed() {
+    return Entry.of("sharp.closed", "upper edge of the f-number window")
+        .meaning(
+            "The largest f-number before the small aperture itself spreads every point too"
+                + " widely.")
+        .symbol("N_{\\mathrm{closed}}", Unit.F_STOP)
+        .formula(
+            "aim.diffractionLimit * kit.pixelPitch"
+                + " / (2.43934 * 0.55um * (1 + sharp.magnification))")
+        .source(AIRY)
+        .checkedBy("DIF-03", "DIF-08", "DIF-09")
+        .by(
+            r ->
+                Diffraction.fNumberFor(
+                        r.length("kit.pixelPitch").times(r.si("aim.diffractionLimit")),
+                        r.si("sharp.magnification"))
+                    .value());
+  }
+
+  private static Quantity balance() {
+    return Entry.of("sharp.balance", "balancing f-number")
+        .meaning(
+            "The f-number at which blur from depth and spread from the aperture are equal at"
+                + " the ends, and their sum least.")
+        .symbol("N_{\\mathrm{bal}}", Unit.F_STOP)
+        .formula(
+            "sqrt(sharp.open * sharp.blurSpot"
+                + " / (2.43934 * 0.55um * (1 + sharp.magnification)))")
+        .source("least sum of squares of both spots; squares are added by convention")
+        .checkedBy("DIF-12")
+        .by(
+            r ->
+                Diffraction.balance(
+                        r.fNumber("sharp.open"),
+                        r.length("sharp.blurSpot"),
+                        r.si("sharp.magnification"))
+                    .value());
+  }
+
+  private static Quantity windowFrom() {
+    return Entry.of("sharp.windowFrom", "smallest f-number that may be set")
+        .meaning("The lower edge of the window, or the lens's widest aperture above it.")
+        .symbol("N_{1}", Unit.F_STOP)
+        .formula("max(sharp.open, kit.widest)")
+        .source("the larger of need and possibility")
+        .by(r -> Math.max(r.si("sharp.open"), r.si("kit.widest")));
+  }
+
+  private static Quantity windowTo() {
+    return Entry.of("sharp.windowTo", "largest f-number that may be set")
+        .meaning("The upper edge of the window, or the lens's narrowest aperture below it.")
+        .symbol("N_{2}", Unit.F_STOP)
+        .formula("min(sharp.closed, kit.narrowest)")
+        .source("the smaller of need and possibility")
+        .by(r -> Math.min(r.si("sharp.closed"), r.si("kit.narrowest")));
+  }
+
+  private static Quantity window() {
+    return Entry.of("sharp.window", "an f-number holds the object sharp")
+        .meaning("Whether the lens can be set to an f-number between both edges.")
+        .symbol("\\mathrm{window}", Unit.ANSWER)
+        .formula("sharp.windowFrom <= sharp.windowTo")
+        .source("the edges in the right order")
+        .by(r -> Quantity.answer(r.si("sharp.windowFrom") <= r.si("sharp.windowTo")));
+  }
+
+  private static Quantity fNumberToSet() {
+    return Entry.of("sharp.fNumber", "f-number to set")
+        .meaning("The f-number the group works with.")
+        .symbol("N", Unit.F_STOP)
+        .rounded(Rounding.mark(2))
+        .rule(
+            "within the window: its middle in stops, moved to the nearest third-stop mark if"
+                + " one lies inside; without a window: the balancing f-number, kept to what"
+                + " the lens can be set to",
+            "sharp.window",
+            "sharp.windowFrom",
+            "sharp.windowTo",
+            "sharp.balance",
+            "kit.widest",
+            "kit.narrowest")
+        .source("middle between two limits; common practice, no source")
+        .checkedBy("FNO-08", "FNO-09")
+        .by(SharpEntries::fNumber);
+  }
+
+  private static Quantity dialMark() {
+    return Entry.of("sharp.dial", "mark on the lens")
+        .meaning("What is engraved nearest to the f-number to set.")
+        .symbol("N_{\\mathrm{dial}}", Unit.F_STOP)
+        .rule(
+            "the name of the third stop nearest to the f-number to set; on a lens with one"
+                + " aperture, that one",
+            "sharp.fNumber",
+            "kit.widest",
+            "kit.narrowest")
+        .source("powers of the root of two; the engraved names are common practice")
+        .checkedBy("FNO-03", "FNO-04", "FNO-08", "FNO-09")
+        .by(SharpEntries::dial);
+  }
+
+  private static Quantity effective() {
+    return Entry.of("sharp.effective", "effective f-number")
+        .meaning(
+            "The f-number that counts at the sensor: focused close, the lens stands farther"
+                + " from the sensor and works with a narrower cone of light.")
+        .symbol("N'", Unit.F_STOP)
+        .formula("sharp.fNumber * (1 + sharp.magnification)")
+        .source("similar triangles; symmetric lens")
+        .checkedBy("CLO-01", "CLO-02", "CLO-03", "CLO-04")
+        .by(
+            r ->
+                Diffraction.effective(r.fNumber("sharp.fNumber"), r.si("sharp.magnification"))
+                    .value());
   }
 
   private static double open(Reckoning r) {

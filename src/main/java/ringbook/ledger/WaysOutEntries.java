@@ -1,6 +1,5 @@
 package ringbook.ledger;
 
-import java.util.ArrayList;
 import java.util.List;
 import ringbook.optics.DepthOfField;
 import ringbook.optics.Kit;
@@ -18,100 +17,101 @@ final class WaysOutEntries {
   private WaysOutEntries() {}
 
   static List<Quantity> entries() {
-    List<Quantity> all = new ArrayList<>();
-    addDistance(all);
-    addSlices(all);
-    return all;
+    return List.of(standBackTo(), depthHad(), coarser(), sliceBlur(), slicesNeeded());
   }
 
-  private static void addDistance(List<Quantity> all) {
-    all.add(
-        Entry.of("sharp.standBack", "standoff at which the window opens")
-            .meaning(
-                "The smallest standoff, not below the present one, at which an f-number of this"
-                    + " lens holds the object sharp.")
-            .symbol("u_{\\mathrm{back}}", Unit.CENTIMETRE)
-            .rule(
-                "farther away the needed f-number falls and the allowed one rises; this is where"
-                    + " they meet within what the lens can be set to",
-                "sharp.near",
-                "sharp.far",
-                "sharp.blurSpot",
-                "kit.pixelPitch",
-                "aim.diffractionLimit",
-                "kit.focalLength",
-                "kit.widest",
-                "kit.narrowest")
-            .source("both edges of the window, solved for the standoff by halving the interval")
-            .checkedBy("DOF-16", "DIF-09")
-            .by(WaysOutEntries::standBack));
-    all.add(
-        Entry.of("sharp.depthHad", "depth one photograph holds")
-            .meaning(
-                "How much depth, counted from the near face, one photograph holds sharp at the"
-                    + " f-number to set.")
-            .symbol("\\Delta_{\\mathrm{had}}", Unit.CENTIMETRE)
-            .mayBeInfinite()
-            .formula(
-                "if(2 * sharp.near < sharp.hyperfocal, sharp.near"
-                    + " * (sharp.hyperfocal - 2 * kit.focalLength)"
-                    + " / (sharp.hyperfocal - 2 * sharp.near) - sharp.near, inf)")
-            .source("depth of field with its near limit on the near face, solved for the far one")
-            .checkedBy("DOF-16")
-            .by(
-                r ->
-                    DepthEntries.orInfinity(
-                        DepthOfField.depthFrom(
-                            r.length("kit.focalLength"),
-                            r.length("sharp.hyperfocal"),
-                            r.length("sharp.near")))));
-    all.add(
-        Entry.of("sharp.coarser", "blur limit that would do")
-            .meaning(
-                "The blur, in pixels, that would have to be accepted for a window at this"
-                    + " standoff; the present limit where there is a window.")
-            .symbol("b_{\\mathrm{do}}", Unit.PIXEL)
-            .formula("aim.blurLimit * max(1, sharp.open / sharp.windowTo)")
-            .source("the needed f-number is inversely proportional to the blur accepted")
-            .checkedBy("DOF-16")
-            .by(
-                r -> {
-                  refuseBelowWidest(r);
-                  return r.si("aim.blurLimit")
-                      * Math.max(1, r.si("sharp.open") / r.si("sharp.windowTo"));
-                }));
+  private static Quantity standBackTo() {
+    return Entry.of("sharp.standBack", "standoff at which the window opens")
+        .meaning(
+            "The smallest standoff, not below the present one, at which an f-number of this"
+                + " lens holds the object sharp.")
+        .symbol("u_{\\mathrm{back}}", Unit.CENTIMETRE)
+        .rule(
+            "farther away the needed f-number falls and the allowed one rises; this is where"
+                + " they meet within what the lens can be set to",
+            "sharp.near",
+            "sharp.far",
+            "sharp.blurSpot",
+            "kit.pixelPitch",
+            "aim.diffractionLimit",
+            "kit.focalLength",
+            "kit.widest",
+            "kit.narrowest")
+        .source("both edges of the window, solved for the standoff by halving the interval")
+        .checkedBy("DOF-16", "DIF-09")
+        .by(WaysOutEntries::standBack);
   }
 
-  private static void addSlices(List<Quantity> all) {
-    all.add(
-        Entry.of("sharp.sliceBlur", "blur limit times f-number of the slices")
-            .meaning(
-                "The widest blur spot times the largest f-number that may be set: how wide the"
-                    + " whole aperture would blur a point at the ends of a slice.")
-            .symbol("c_{N}", Unit.MICROMETRE)
-            .formula("sharp.windowTo * sharp.blurSpot")
-            .source("similar triangles at the aperture; textbooks of optics")
-            .by(
-                r -> {
-                  refuseBelowWidest(r);
-                  return r.si("sharp.windowTo") * r.si("sharp.blurSpot");
-                }));
-    all.add(
-        Entry.of("sharp.slices", "photographs focused one behind the other")
-            .meaning(
-                "How many photographs from one place, each focused a little farther, hold the"
-                    + " depth between them at the largest f-number that may be set.")
-            .symbol("n_{\\mathrm{sl}}", Unit.PIECE)
-            .rounded(Rounding.decimals(0))
-            .formula(
-                "if(sharp.sliceBlur < kit.focalLength, max(1,"
-                    + " ceil(ln((1 - kit.focalLength / sharp.far)"
-                    + " / (1 - kit.focalLength / sharp.near))"
-                    + " / ln((kit.focalLength + sharp.sliceBlur)"
-                    + " / (kit.focalLength - sharp.sliceBlur)))), 1)")
-            .source("depth of field laid end to end; similar triangles at the aperture")
-            .checkedBy("DOF-16")
-            .by(WaysOutEntries::slices));
+  private static Quantity depthHad() {
+    return Entry.of("sharp.depthHad", "depth one photograph holds")
+        .meaning(
+            "How much depth, counted from the near face, one photograph holds sharp at the"
+                + " f-number to set.")
+        .symbol("\\Delta_{\\mathrm{had}}", Unit.CENTIMETRE)
+        .mayBeInfinite()
+        .formula(
+            "if(2 * sharp.near < sharp.hyperfocal, sharp.near"
+                + " * (sharp.hyperfocal - 2 * kit.focalLength)"
+                + " / (sharp.hyperfocal - 2 * sharp.near) - sharp.near, inf)")
+        .source("depth of field with its near limit on the near face, solved for the far one")
+        .checkedBy("DOF-16")
+        .by(
+            r ->
+                DepthEntries.orInfinity(
+                    DepthOfField.depthFrom(
+                        r.length("kit.focalLength"),
+                        r.length("sharp.hyperfocal"),
+                        r.length("sharp.near"))));
+  }
+
+  private static Quantity coarser() {
+    return Entry.of("sharp.coarser", "blur limit that would do")
+        .meaning(
+            "The blur, in pixels, that would have to be accepted for a window at this"
+                + " standoff; the present limit where there is a window.")
+        .symbol("b_{\\mathrm{do}}", Unit.PIXEL)
+        .formula("aim.blurLimit * max(1, sharp.open / sharp.windowTo)")
+        .source("the needed f-number is inversely proportional to the blur accepted")
+        .checkedBy("DOF-16")
+        .by(
+            r -> {
+              refuseBelowWidest(r);
+              return r.si("aim.blurLimit")
+                  * Math.max(1, r.si("sharp.open") / r.si("sharp.windowTo"));
+            });
+  }
+
+  private static Quantity sliceBlur() {
+    return Entry.of("sharp.sliceBlur", "blur limit times f-number of the slices")
+        .meaning(
+            "The widest blur spot times the largest f-number that may be set: how wide the"
+                + " whole aperture would blur a point at the ends of a slice.")
+        .symbol("c_{N}", Unit.MICROMETRE)
+        .formula("sharp.windowTo * sharp.blurSpot")
+        .source("similar triangles at the aperture; textbooks of optics")
+        .by(
+            r -> {
+              refuseBelowWidest(r);
+              return r.si("sharp.windowTo") * r.si("sharp.blurSpot");
+            });
+  }
+
+  private static Quantity slicesNeeded() {
+    return Entry.of("sharp.slices", "photographs focused one behind the other")
+        .meaning(
+            "How many photographs from one place, each focused a little farther, hold the"
+                + " depth between them at the largest f-number that may be set.")
+        .symbol("n_{\\mathrm{sl}}", Unit.PIECE)
+        .rounded(Rounding.decimals(0))
+        .formula(
+            "if(sharp.sliceBlur < kit.focalLength, max(1,"
+                + " ceil(ln((1 - kit.focalLength / sharp.far)"
+                + " / (1 - kit.focalLength / sharp.near))"
+                + " / ln((kit.focalLength + sharp.sliceBlur)"
+                + " / (kit.focalLength - sharp.sliceBlur)))), 1)")
+        .source("depth of field laid end to end; similar triangles at the aperture")
+        .checkedBy("DOF-16")
+        .by(WaysOutEntries::slices);
   }
 
   private static double standBack(Reckoning r) {

@@ -7,6 +7,9 @@
  *
  * <p><b>Layer.</b> Above units; pure Java, also compiled for the browser.
  *
- * <p><b>Start at</b> {@link ringbook.optics.Kit}.
+ * <p><b>Start at</b> {@link ringbook.optics.Kit} for what a camera is, {@link
+ * ringbook.optics.ThinLens} for the law all else follows from, then {@link
+ * ringbook.optics.DepthOfField}, {@link ringbook.optics.Diffraction} and {@link
+ * ringbook.optics.Exposure}.
  */
 package ringbook.optics;
