@@ -35,7 +35,7 @@ public record BookPages(
     List<Chapter> solved,
     List<Drawing> crowded,
     List<ComposedQuantity> stated,
-    List<ComposedQuantity> worked,
+    List<Entry> worked,
     List<ComposedQuantity> index) {
 
   private static final DateTimeFormatter PLAIN_DATE =
@@ -85,6 +85,19 @@ public record BookPages(
    */
   public record Question(ComposedExercise exercise, String label) {}
 
+  /**
+   * A quantity that is worked out.
+   *
+   * @param quantity the quantity
+   * @param beside whether its formula is narrow enough to stand beside its name
+   */
+  public record Entry(ComposedQuantity quantity, boolean beside) {
+
+    static Entry of(ComposedQuantity quantity) {
+      return new Entry(quantity, PrintFormulas.narrow(quantity.formulaXhtml()));
+    }
+  }
+
   /** Lays the course out as pages. */
   public static BookPages of(ComposedCourse course) {
     int stations = course.lessons().size();
@@ -99,7 +112,7 @@ public record BookPages(
         chapters.stream().filter(c -> !c.exercises().isEmpty()).toList(),
         chapters.stream().flatMap(BookPages::crowded).toList(),
         course.quantities().stream().filter(ComposedQuantity::stated).toList(),
-        course.quantities().stream().filter(q -> !q.stated()).toList(),
+        course.quantities().stream().filter(q -> !q.stated()).map(Entry::of).toList(),
         byName);
   }
 

@@ -13,7 +13,7 @@ final class PrintFormulas {
 
   private static final String INK = "#2a2420";
   private static final Pattern EMS = Pattern.compile("(-?[0-9.]+)em");
-  private static final Pattern WIDTH = Pattern.compile("(?:^|;)\\s*width:\\s*([0-9.]+)em");
+  private static final Pattern WIDTH = Pattern.compile("(?:^|;|\")\\s*width:\\s*([0-9.]+)em");
 
   /** Widest formula in the text column, in em of its text. */
   private static final double WIDEST = 31;
@@ -21,7 +21,20 @@ final class PrintFormulas {
   /** Widest formula in a table. */
   private static final double WIDEST_IN_TABLE = 26;
 
+  /** Widest formula in the formula column of the appendix. */
+  private static final double NARROW = 11.5;
+
   private PrintFormulas() {}
+
+  /** Whether {@code xhtml} is a typeset formula that fits in the formula column. */
+  static boolean narrow(String xhtml) {
+    int style = xhtml.indexOf("style=\"");
+    if (!xhtml.startsWith("<svg") || style < 0) {
+      return false;
+    }
+    OptionalDouble width = width(xhtml.substring(style + 7));
+    return width.isPresent() && width.getAsDouble() <= NARROW;
+  }
 
   static void prepare(Element svg) {
     svg.setAttribute("color", INK);
