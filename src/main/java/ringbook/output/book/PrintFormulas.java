@@ -22,7 +22,7 @@ final class PrintFormulas {
   private static final double WIDEST_IN_TABLE = 26;
 
   /** Widest formula in the formula column of the appendix. */
-  private static final double NARROW = 11.5;
+  private static final double NARROW = 10.5;
 
   private PrintFormulas() {}
 
