@@ -98,6 +98,13 @@ class BookOutputTest {
   }
 
   @Test
+  void a_sentence_that_ends_with_a_full_stop_gets_no_second_one() {
+    assertThat(book.text())
+        .contains("Answer: a) The object no longer fits in the frame. Question on page")
+        .doesNotContain("frame..");
+  }
+
+  @Test
   void the_index_names_the_pages_that_state_a_quantity() {
     int index = book.pageOf("Index of quantities\n", 3);
     int formula = book.pageOf("photos of a ring", book.pageOf("Every number the course", 3));

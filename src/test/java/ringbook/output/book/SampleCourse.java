@@ -150,7 +150,7 @@ final class SampleCourse {
             new ComposedExercise.Option("b", "The photos become too dark."),
             new ComposedExercise.Option("c", "Nothing; nearer is <em>always</em> better.")),
         "a letter",
-        "a",
+        "a) The object no longer fits in the frame.",
         "<p>Right: the height of the object already fills the frame’s long side.</p>"
             + "<ul><li><strong>b</strong>: the light on the object stays the same.</li>"
             + "<li><strong>c</strong>: nearer costs depth of field as well.</li></ul>");
