@@ -1,7 +1,9 @@
 package ringbook.exercises;
 
+import java.util.List;
 import java.util.Optional;
 import ringbook.ledger.Reckoning;
+import ringbook.ledger.Working;
 
 /**
  * A question with the scene it is asked about.
@@ -29,6 +31,25 @@ public record Exercise(
   /** The right answer in a few words, as the author's wording has it. */
   public String answerText() {
     return task.answerText(reckoning);
+  }
+
+  /**
+   * The way to the answer of a number question: first whatever it needs that the question does not
+   * tell, last what it asks for. Empty for a choice.
+   */
+  public List<Working> workings() {
+    return task.show(
+        new Task.Cases<List<Working>>() {
+          @Override
+          public List<Working> number(NumberTask number) {
+            return Workings.of(Exercise.this, number.quantity());
+          }
+
+          @Override
+          public List<Working> choice(ChoiceTask choice) {
+            return List.of();
+          }
+        });
   }
 
   /** The same exercise with another task, such as the same one in other words. */

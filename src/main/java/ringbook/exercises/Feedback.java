@@ -28,7 +28,7 @@ public record Feedback(String happened, List<String> working, String next) {
                 new Task.Cases<List<String>>() {
                   @Override
                   public List<String> number(NumberTask task) {
-                    return lines(Working.of(mark.exercise().reckoning(), task.quantity()));
+                    return lines(mark.exercise());
                   }
 
                   @Override
@@ -41,8 +41,21 @@ public record Feedback(String happened, List<String> working, String next) {
         mark.verdict().show(words), working, mark.verdict().show(new NextWords(mark)));
   }
 
-  /** The working in plain lines: formula or rule, numbers put in, result. */
-  static List<String> lines(Working working) {
+  /** The workings in plain lines; where there are several, each under its name. */
+  private static List<String> lines(Exercise exercise) {
+    List<Working> workings = exercise.workings();
+    List<String> lines = new ArrayList<>();
+    for (Working working : workings) {
+      if (workings.size() > 1) {
+        lines.add(exercise.reckoning().ledger().get(working.key()).name() + ":");
+      }
+      lines.addAll(lines(working));
+    }
+    return lines;
+  }
+
+  /** One working in plain lines: formula or rule, numbers put in, result. */
+  private static List<String> lines(Working working) {
     List<String> lines = new ArrayList<>();
     working.formula().ifPresent(line -> lines.add(line.text()));
     if (!working.rule().isEmpty()) {

@@ -7,6 +7,9 @@ import ringbook.units.Unit;
 /** One kind sentence for each verdict. */
 final class FeedbackWords implements Verdict.Cases<String> {
 
+  /** Beyond this no ratio helps. */
+  private static final double FAR = 100;
+
   private final Mark mark;
   private final String written;
 
@@ -108,6 +111,9 @@ final class FeedbackWords implements Verdict.Cases<String> {
       return written + " is not the answer.";
     }
     double ratio = verdict.ratio().getAsDouble();
+    if (ratio > FAR || ratio < 1 / FAR) {
+      return written + " is far too " + (ratio > 1 ? "large." : "small.");
+    }
     if (ratio < 1.5 && ratio > 1 / 1.5) {
       return written + " is too " + (ratio > 1 ? "large." : "small.");
     }

@@ -32,12 +32,20 @@ public final class MarkText {
     line(out, 2, mark.exercise().title() + " (" + mark.exercise().id() + ")");
     line(out, 4, feedback.happened());
     if (!feedback.next().isEmpty()) {
-      feedback.working().forEach(working -> line(out, 6, working));
+      boolean named = feedback.working().stream().anyMatch(MarkText::isName);
+      for (String working : feedback.working()) {
+        line(out, named && !isName(working) ? 8 : 6, working);
+      }
       line(out, 4, feedback.next());
     }
     if (mark.credit().quarters() > 0 && mark.credit().quarters() < 4) {
       line(out, 4, "Points: " + mark.credit().text() + " of 1.");
     }
+  }
+
+  /** Where an answer takes several workings, each stands under the name of what it gives. */
+  private static boolean isName(String line) {
+    return line.endsWith(":");
   }
 
   private static void line(StringBuilder out, int indent, String text) {

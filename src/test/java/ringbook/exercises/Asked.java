@@ -43,6 +43,17 @@ public final class Asked {
     return exercise(reckoning, new NumberTask(quantity, OptionalDouble.empty()));
   }
 
+  /** The same exercise with another question. */
+  static Exercise asking(Exercise exercise, String question) {
+    return new Exercise(
+        exercise.id(),
+        exercise.title(),
+        words(question),
+        exercise.hint(),
+        exercise.reckoning(),
+        exercise.task());
+  }
+
   private static Exercise exercise(Reckoning reckoning, Task task) {
     return new Exercise("asked", "Asked", words("How much?"), Optional.empty(), reckoning, task);
   }

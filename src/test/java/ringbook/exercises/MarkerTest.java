@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ringbook.Scenes;
+import ringbook.ledger.Working;
 
 /** The demo pot is 36 cm tall, the ring lies 15° up, the frame is filled to 75 %. */
 final class MarkerTest {
@@ -89,6 +90,20 @@ final class MarkerTest {
                 "The digits are right, but '3.6 m' is 10 times too large.",
                 List.of("h_o = 36\u00a0cm"),
                 "Turn all lengths into one unit before you put them in: 1 m = 100 cm = 1000 mm."));
+  }
+
+  @Test
+  void the_working_goes_back_to_what_the_question_tells() {
+    Exercise exercise = Asked.number(Scenes.pot(), "distance.far");
+    assertThat(exercise.workings())
+        .extracting(Working::key)
+        .contains("distance.standoff")
+        .doesNotContain("subject.width", "kit.focalLength")
+        .endsWith("distance.far");
+    Exercise told = Asked.asking(exercise, "The lens is ${distance.standoff} away. How far …?");
+    assertThat(told.workings()).extracting(Working::key).doesNotContain("distance.standoff");
+    Exercise other = Asked.asking(exercise, "${distance.standoffs} is another quantity.");
+    assertThat(other.workings()).extracting(Working::key).contains("distance.standoff");
   }
 
   @Test

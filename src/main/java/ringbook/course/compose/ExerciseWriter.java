@@ -88,11 +88,17 @@ final class ExerciseWriter {
     @Override
     public Parts number(NumberTask task) {
       answer = exercise.answerText();
-      solution =
-          "<div class=\"working\">\n"
-              + WorkingWriter.steps(
-                  Working.of(exercise.reckoning(), task.quantity()), exercise.reckoning())
-              + "</div>\n";
+      List<Working> workings = exercise.workings();
+      StringBuilder steps = new StringBuilder();
+      for (Working working : workings) {
+        String name = exercise.reckoning().ledger().get(working.key()).name();
+        steps
+            .append("<div class=\"working\">\n")
+            .append(workings.size() > 1 ? "<p>" + Xhtml.text(name) + "</p>\n" : "")
+            .append(WorkingWriter.steps(working, exercise.reckoning()))
+            .append("</div>\n");
+      }
+      solution = steps.toString();
       return this;
     }
 
