@@ -3,6 +3,7 @@ package ringbook.ledger;
 import java.util.List;
 import ringbook.optics.Exposure;
 import ringbook.optics.Movement;
+import ringbook.optics.ShutterMarks;
 import ringbook.units.Num;
 import ringbook.units.Span;
 import ringbook.units.Unit;
@@ -25,6 +26,7 @@ final class MotionEntries {
         stopsShort(),
         handBlur(),
         time(),
+        dialTime(),
         iso());
   }
 
@@ -143,6 +145,17 @@ final class MotionEntries {
                 r.yes("motion.tripod")
                     ? r.si("light.timeBase")
                     : Math.min(r.si("motion.byTremor"), r.si("light.timeBase")));
+  }
+
+  private static Quantity dialTime() {
+    return time("motion.dialTime", "mark on the shutter dial", "t_{\\mathrm{dial}}")
+        .meaning(
+            "The longest time a camera offers in third stops that is not longer than the time to"
+                + " set; the ISO makes up the rest.")
+        .formula("2 ^ (floor(3 * log2(motion.time)) / 3)")
+        .source("powers of two; the engraved names are common practice")
+        .checkedBy("FNO-10", "FNO-11")
+        .by(r -> ShutterMarks.notLonger(new Span(r.si("motion.time"))).seconds());
   }
 
   private static Quantity iso() {

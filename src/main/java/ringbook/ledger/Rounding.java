@@ -1,9 +1,11 @@
 package ringbook.ledger;
 
 import ringbook.optics.FStops;
+import ringbook.optics.ShutterMarks;
 import ringbook.units.FNumber;
 import ringbook.units.Num;
 import ringbook.units.Numbers;
+import ringbook.units.Span;
 
 /**
  * How a number is rounded when a person reads it. Further sums always use the unrounded number.
@@ -21,7 +23,10 @@ public record Rounding(Kind kind, int digits) {
     SIGNIFICANT,
     /** Significant digits, except that the marks of an aperture dial go by their engraved names. */
     MARK,
-    /** Numbers below 0.3 as one over a number with so many significant digits, as times are. */
+    /**
+     * Times: the marks of a shutter dial by their engraved names, others below 0.3 as one over a
+     * number with so many significant digits.
+     */
     FRACTION
   }
 
@@ -53,6 +58,9 @@ public record Rounding(Kind kind, int digits) {
     if (isMark(number)) {
       return Numbers.significant(FStops.name(new FNumber(number)), 3);
     }
+    if (isTimeMark(number)) {
+      return ShutterMarks.name(new Span(number));
+    }
     if (isFraction(number)) {
       return "1/" + significant(digits).text(1 / number);
     }
@@ -72,6 +80,10 @@ public record Rounding(Kind kind, int digits) {
     if (isMark(number)) {
       return Math.abs(FStops.name(new FNumber(number)) - number) + 0.05;
     }
+    if (isTimeMark(number)) {
+      double nominal = ShutterMarks.nominalSeconds(new Span(number));
+      return Math.abs(nominal - number) + 0.005 * number;
+    }
     if (isFraction(number)) {
       return number * number * significant(digits).slack(1 / number);
     }
@@ -80,6 +92,10 @@ public record Rounding(Kind kind, int digits) {
     }
     double magnitude = Math.floor(Num.log(Math.abs(number)) / Num.log(10));
     return 0.5 * Num.pow(10, Math.min(0, magnitude - digits + 1));
+  }
+
+  private boolean isTimeMark(double number) {
+    return kind == Kind.FRACTION && number > 0 && ShutterMarks.isMark(new Span(number));
   }
 
   private boolean isFraction(double number) {

@@ -50,6 +50,15 @@ final class ExposurePropertiesTest {
     }
   }
 
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("ringbook.Scenes#seeds")
+  void the_mark_on_the_dial_is_less_than_a_third_stop_shorter(long seed) {
+    Reckoning r = Reckoning.of(Scenes.random(seed));
+    assertThat(si(r, "motion.dialTime"))
+        .isBetween(
+            si(r, "motion.time") / Math.cbrt(2) * (1 - 1e-9), si(r, "motion.time") * (1 + 1e-9));
+  }
+
   @Test
   void twice_the_light_halves_the_time() {
     Reckoning one = Reckoning.of(Scenes.pot());

@@ -17,7 +17,17 @@ final class RoundingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0.008, 1/125", "0.0078125, 1/128", "0.25, 1/4", "0.5, 0.5", "2, 2", "0.12, 1/8.3"})
+  @CsvSource({
+    "0.008, 1/125",
+    "0.0078125, 1/125",
+    "0.01, 1/100",
+    "0.0090, 1/111",
+    "32, 30",
+    "0.25, 1/4",
+    "0.5, 0.5",
+    "2, 2",
+    "0.12, 1/8.3"
+  })
   void writes_short_times_as_fractions(double number, String text) {
     assertThat(Rounding.fraction(2).text(number)).isEqualTo(text);
   }
