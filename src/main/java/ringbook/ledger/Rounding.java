@@ -64,7 +64,7 @@ public record Rounding(Kind kind, int digits) {
     if (isFraction(number)) {
       return "1/" + significant(digits).text(1 / number);
     }
-    if (kind == Kind.SIGNIFICANT && Math.abs(number) >= Num.pow(10, digits)) {
+    if (kind != Kind.DECIMALS && Math.abs(number) >= Num.pow(10, digits)) {
       return Numbers.fixed(number, 0);
     }
     return kind == Kind.DECIMALS

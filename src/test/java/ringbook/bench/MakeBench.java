@@ -20,8 +20,9 @@ import ringbook.output.site.SiteOutput;
 import ringbook.problems.Problems;
 
 /**
- * Prints how long making the demo course takes, by its parts: once cold, then the median of warm runs. The last column
- * sets each part against a fixed piece of arithmetic timed in the same run, so that figures of two machines compare.
+ * Prints how long making the demo course takes, by its parts: once cold, then the median of warm
+ * runs. The last column sets each part against a fixed piece of arithmetic timed in the same run,
+ * so that figures of two machines compare.
  */
 public final class MakeBench {
 
@@ -53,18 +54,26 @@ public final class MakeBench {
       List<Double> all = part.getValue();
       double warm = median(all.subList(1, all.size()));
       System.out.printf(
-          Locale.ROOT, "%-20s %6.0f ms %6.0f ms %10.2f%n", part.getKey(), all.get(0), warm, warm / unit);
+          Locale.ROOT,
+          "%-20s %6.0f ms %6.0f ms %10.2f%n",
+          part.getKey(),
+          all.get(0),
+          warm,
+          warm / unit);
     }
   }
 
   private void once() throws IOException {
     Path folder = Files.createTempDirectory("ringbook-bench");
     try {
-      CourseSources sources = timed("read the files", () -> CourseSources.read(COURSE, new Problems()).orElseThrow());
+      CourseSources sources =
+          timed("read the files", () -> CourseSources.read(COURSE, new Problems()).orElseThrow());
       timed("work the ledger out", () -> all(Reckoning.of(sources.file().scene())));
       ComposedCourse course = timed("compose", () -> sources.compose(new Problems()).orElseThrow());
       for (Output output : List.of(new SiteOutput(), new BookOutput())) {
-        timed("write the " + output.name(), () -> {
+        timed(
+            "write the " + output.name(),
+            () -> {
               output.write(course, folder);
               return course;
             });
