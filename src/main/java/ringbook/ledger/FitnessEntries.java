@@ -73,7 +73,7 @@ final class FitnessEntries {
         .meaning("Whether the real turn keeps to the largest turn for this surface.")
         .formula("ring.realStep <= fitness.stepAdvised")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("ring.realStep") <= r.si("fitness.stepAdvised")));
+        .by(r -> Quantity.atMost(r.si("ring.realStep"), r.si("fitness.stepAdvised")));
   }
 
   private static final String[] REASONS = {

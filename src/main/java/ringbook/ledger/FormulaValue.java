@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import ringbook.units.Measure;
 import ringbook.units.Num;
+import ringbook.units.Whole;
 
 /** Works a formula out in SI. */
 final class FormulaValue implements Expression.Cases<Double> {
@@ -53,8 +54,8 @@ final class FormulaValue implements Expression.Cases<Double> {
     double b = right.show(this);
     boolean holds =
         switch (operator) {
-          case "<=" -> a <= b;
-          case ">=" -> a >= b;
+          case "<=" -> Whole.atMost(a, b);
+          case ">=" -> Whole.atMost(b, a);
           case "<" -> a < b;
           default -> a > b;
         };

@@ -68,7 +68,7 @@ final class HoleEntries {
         .symbol("\\mathrm{one\\,end}", Unit.ANSWER)
         .formula("hole.wallSeen >= subject.holeDepth")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("hole.wallSeen") >= r.si("subject.holeDepth")));
+        .by(r -> Quantity.atMost(r.si("subject.holeDepth"), r.si("hole.wallSeen")));
   }
 
   private static Quantity twoEnds() {
@@ -77,7 +77,7 @@ final class HoleEntries {
         .symbol("\\mathrm{two\\,ends}", Unit.ANSWER)
         .formula("2 * hole.wallSeen >= subject.holeDepth")
         .source("each end shows the same depth")
-        .by(r -> Quantity.answer(2 * r.si("hole.wallSeen") >= r.si("subject.holeDepth")));
+        .by(r -> Quantity.atMost(r.si("subject.holeDepth"), 2 * r.si("hole.wallSeen")));
   }
 
   private static Quantity floorMiddle() {
@@ -173,7 +173,7 @@ final class HoleEntries {
         .symbol("\\mathrm{floor}", Unit.ANSWER)
         .formula("hole.ringAngle <= hole.floorMiddle")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("hole.ringAngle") <= r.si("hole.floorMiddle")));
+        .by(r -> Quantity.atMost(r.si("hole.ringAngle"), r.si("hole.floorMiddle")));
   }
 
   private static Entry angle(String key, String name, String symbol) {

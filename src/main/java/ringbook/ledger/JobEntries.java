@@ -39,7 +39,7 @@ final class JobEntries {
             .symbol("\\mathrm{stored}", Unit.ANSWER)
             .formula("job.storage <= kit.freeStorage")
             .source("comparison")
-            .by(r -> Quantity.answer(r.si("job.storage") <= r.si("kit.freeStorage"))),
+            .by(r -> Quantity.atMost(r.si("job.storage"), r.si("kit.freeStorage"))),
         Entry.of("job.charges", "battery charges")
             .meaning("Full battery charges the photographs take.")
             .symbol("n_{\\mathrm{c}}", Unit.PIECE)

@@ -41,13 +41,13 @@ final class PoseEntries {
             .symbol("\\mathrm{tied}_{\\mathrm{p}}", Unit.ANSWER)
             .formula("pose.apart <= aim.stepLimit")
             .source("the same limit holds as round the ring")
-            .by(r -> Quantity.answer(r.si("pose.apart") <= r.si("aim.stepLimit"))),
+            .by(r -> Quantity.atMost(r.si("pose.apart"), r.si("aim.stepLimit"))),
         Entry.of("pose.wide", "common band wide enough?")
             .meaning("Whether the common band holds a whole step from ring to ring: the safe case.")
             .symbol("\\mathrm{wide}", Unit.ANSWER)
             .formula("pose.band >= rings.spacing")
             .source("common practice, no source")
-            .by(r -> Quantity.answer(r.si("pose.band") >= r.si("rings.spacing"))),
+            .by(r -> Quantity.atMost(r.si("rings.spacing"), r.si("pose.band"))),
         count("pose.rings", "rings of the second pose", "N_{\\mathrm{p}}")
             .meaning(
                 "Rings of the second pose: the elevations the first pose did not have, and one"

@@ -146,8 +146,8 @@ final class PrecisionEntries {
   private static Quantity wallDepth() {
     return sigma("precision.wallDepth", "depth precision on the wall", "\\sigma_{\\mathrm{d}}")
         .meaning(
-            "Standard deviation, square to the wall, of a spot at half height that just the"
-                + " stations which see it well look at.")
+            "Standard deviation, square to the wall, of a spot at half height, from the stations"
+                + " that see it well.")
         .rule("inverse of the summed weights of all lines of sight within the limit", WALL)
         .source("least squares: covariance of lines of sight")
         .by(r -> Math.sqrt(wall(r).along(new Vec3(1, 0, 0))));
@@ -187,7 +187,7 @@ final class PrecisionEntries {
     return Entry.of("precision.parts", "size over precision")
         .meaning(
             "The longest side of the object over the mean precision on the wall: one part in so many.")
-        .symbol("1:n", Unit.ONE)
+        .symbol("n_{\\sigma}", Unit.ONE)
         .rounded(Rounding.significant(2))
         .formula("max(subject.height, distance.turningWidth) / precision.wallMean")
         .source("definition")
@@ -204,6 +204,6 @@ final class PrecisionEntries {
         .symbol("\\mathrm{precise}", Unit.ANSWER)
         .formula("3 * precision.wallDepth <= aim.tolerance")
         .source("three standard deviations, common practice, no source")
-        .by(r -> Quantity.answer(3 * r.si("precision.wallDepth") <= r.si("aim.tolerance")));
+        .by(r -> Quantity.atMost(3 * r.si("precision.wallDepth"), r.si("aim.tolerance")));
   }
 }

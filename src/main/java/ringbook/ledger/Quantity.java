@@ -3,6 +3,7 @@ package ringbook.ledger;
 import java.util.List;
 import java.util.Optional;
 import ringbook.units.Unit;
+import ringbook.units.Whole;
 
 /**
  * One entry of the ledger.
@@ -43,6 +44,11 @@ public record Quantity(
      * @throws RefusedException if the scene does not allow it
      */
     double compute(Reckoning reckoning);
+  }
+
+  /** Yes or no: whether {@code x} is no more than {@code limit}; see {@link Whole#atMost}. */
+  static double atMost(double x, double limit) {
+    return answer(Whole.atMost(x, limit));
   }
 
   /** The number that stands for yes or no. */

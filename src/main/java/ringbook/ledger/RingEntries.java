@@ -6,6 +6,7 @@ import ringbook.units.Angle;
 import ringbook.units.Length;
 import ringbook.units.Num;
 import ringbook.units.Unit;
+import ringbook.units.Whole;
 
 /** Where the ring of stations runs, how many stations it has and how far they are apart. */
 final class RingEntries {
@@ -151,7 +152,8 @@ final class RingEntries {
             r -> {
               double height = r.si("ring.lensHeight");
               boolean within =
-                  height >= r.si("place.lowestLens") && height <= r.si("place.highestLens");
+                  Whole.atMost(r.si("place.lowestLens"), height)
+                      && Whole.atMost(height, r.si("place.highestLens"));
               return within && r.si("ring.lensAboveTable") > 0 ? 1 : 0;
             });
   }
@@ -197,7 +199,7 @@ final class RingEntries {
   private static Quantity baseRatio() {
     return Entry.of("ring.baseRatio", "base to distance")
         .meaning("Way from station to station over the distance to the object.")
-        .symbol("B/D", Unit.ONE)
+        .symbol("k_{B}", Unit.ONE)
         .formula("ring.chord / ring.radius")
         .source("definition")
         .checkedBy("ORB-06")

@@ -106,7 +106,7 @@ final class RingsEntries {
         .symbol("\\mathrm{tied}", Unit.ANSWER)
         .formula("rings.spacing <= aim.stepLimit")
         .source("the same limit holds up and down as round")
-        .by(r -> Quantity.answer(r.si("rings.spacing") <= r.si("aim.stepLimit")));
+        .by(r -> Quantity.atMost(r.si("rings.spacing"), r.si("aim.stepLimit")));
   }
 
   private static Quantity photos() {
@@ -152,6 +152,6 @@ final class RingsEntries {
         .symbol("\\mathrm{top}", Unit.ANSWER)
         .formula("rings.topHeight <= place.highestLens")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("rings.topHeight") <= r.si("place.highestLens")));
+        .by(r -> Quantity.atMost(r.si("rings.topHeight"), r.si("place.highestLens")));
   }
 }

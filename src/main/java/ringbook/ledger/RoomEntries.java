@@ -119,7 +119,7 @@ final class RoomEntries {
         .symbol("\\mathrm{closes}", Unit.ANSWER)
         .formula("room.gapTurn <= aim.stepLimit")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("room.gapTurn") <= r.si("aim.stepLimit")));
+        .by(r -> Quantity.atMost(r.si("room.gapTurn"), r.si("aim.stepLimit")));
   }
 
   private static Quantity gapMatch() {

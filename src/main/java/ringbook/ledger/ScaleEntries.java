@@ -70,7 +70,7 @@ final class ScaleEntries {
   private static Quantity times() {
     return Entry.of("scale.times", "object over bar")
         .meaning("How many times the bar goes into the object: its error grows that many times.")
-        .symbol("A/L", Unit.ONE)
+        .symbol("k_{L}", Unit.ONE)
         .rounded(Rounding.significant(2))
         .formula("scale.longest / kit.barLength")
         .source("definition")
@@ -93,7 +93,7 @@ final class ScaleEntries {
         .symbol("\\mathrm{true}", Unit.ANSWER)
         .formula("scale.carried <= aim.tolerance")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("scale.carried") <= r.si("aim.tolerance")));
+        .by(r -> Quantity.atMost(r.si("scale.carried"), r.si("aim.tolerance")));
   }
 
   private static Quantity barNeeded() {

@@ -110,7 +110,7 @@ final class StripEntries {
   private static Quantity baseRatio() {
     return Entry.of("strip.baseRatio", "base to distance of the strip")
         .meaning("Way from frame to frame over the standoff.")
-        .symbol("(B/u)_{\\mathrm{s}}", Unit.ONE)
+        .symbol("k_{B\\mathrm{s}}", Unit.ONE)
         .formula("strip.base / strip.standoff")
         .source("definition")
         .by(r -> r.si("strip.base") / r.si("strip.standoff"));

@@ -61,7 +61,7 @@ final class WayRoundEntries {
         .symbol("\\mathrm{reach}_{\\mathrm{f}}", Unit.ANSWER)
         .formula("room.raisedHeight <= place.highestLens")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("room.raisedHeight") <= r.si("place.highestLens")));
+        .by(r -> Quantity.atMost(r.si("room.raisedHeight"), r.si("place.highestLens")));
   }
 
   private static Quantity raisedSees() {
@@ -128,7 +128,7 @@ final class WayRoundEntries {
         .symbol("\\mathrm{fine}_{\\mathrm{w}}", Unit.ANSWER)
         .formula("room.widerSampling <= distance.samplingWanted")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("room.widerSampling") <= r.si("distance.samplingWanted")));
+        .by(r -> Quantity.atMost(r.si("room.widerSampling"), r.si("distance.samplingWanted")));
   }
 
   private static Quantity widerFree() {
