@@ -56,8 +56,8 @@ final class FormulaValue implements Expression.Cases<Double> {
         switch (operator) {
           case "<=" -> Whole.atMost(a, b);
           case ">=" -> Whole.atMost(b, a);
-          case "<" -> a < b;
-          default -> a > b;
+          case "<" -> !Whole.atMost(b, a);
+          default -> !Whole.atMost(a, b);
         };
     return holds ? 1.0 : 0.0;
   }

@@ -80,6 +80,7 @@ public final class Ledger {
     all.addAll(HoleEntries.entries());
     all.addAll(StripEntries.entries());
     all.addAll(PrecisionEntries.entries());
+    all.addAll(SetEntries.entries());
     all.addAll(ScaleEntries.entries());
     all.addAll(FitnessEntries.entries());
     return new Ledger(all);

@@ -45,6 +45,21 @@ public record Ring(Length middleHeight, Length distance, Angle elevation, int ph
     return ratio >= 1 ? 3 : Math.max(3, photosFor(new Angle(2 * Num.asin(ratio))));
   }
 
+  /**
+   * Rings like this one, evenly from elevation to elevation; only the lowest where {@code count} is
+   * 1.
+   *
+   * @param count at least 1
+   */
+  public List<Ring> stack(Angle lowest, Angle highest, int count) {
+    List<Ring> rings = new ArrayList<>();
+    Angle step = highest.minus(lowest).times(1.0 / Math.max(1, count - 1));
+    for (int i = 0; i < count; i++) {
+      rings.add(new Ring(middleHeight, distance, lowest.plus(step.times(i)), photos));
+    }
+    return List.copyOf(rings);
+  }
+
   /** How far the lens is above the middle of the object: {@code D sin e}. */
   public Length rise() {
     return distance.times(Num.sin(elevation.radians()));

@@ -122,6 +122,29 @@ final class JobPropertiesTest {
     }
   }
 
+  /** All rings against the closed forms of the single rings, whose weights add up. */
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("ringbook.Scenes#seeds")
+  void weights_of_the_rings_add_up(long seed) {
+    Scene scene = Scenes.random(seed);
+    Reckoning all = Reckoning.of(scene);
+    if (si(all, "precision.setUp").isEmpty()) {
+      return;
+    }
+    double up = 0;
+    double across = 0;
+    for (int i = 0; i < known(all, "rings.count"); i++) {
+      double elevation = known(all, "rings.lowest") + i * known(all, "rings.spacing");
+      double flat = Math.cos(elevation) * Math.cos(elevation);
+      up += known(all, "ring.photos") * flat;
+      across += known(all, "ring.photos") * (1 - flat / 2);
+    }
+    double spot = known(all, "precision.spot") / Math.sqrt(known(all, "aim.repeats"));
+    assertThat(known(all, "precision.setUp")).isCloseTo(spot / Math.sqrt(up), within(1e-6 * spot));
+    assertThat(known(all, "precision.setAcross"))
+        .isCloseTo(spot / Math.sqrt(across), within(1e-6 * spot));
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("ringbook.Scenes#seeds")
   void parts_that_stand_out_overlap_less(long seed) {
