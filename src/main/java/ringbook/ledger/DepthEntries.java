@@ -119,7 +119,7 @@ final class DepthEntries {
             "How many pixels one light and one dark line must take up together to show at"
                 + " all; from 2 on, the pixels could show finer ones than the aperture lets"
                 + " through.")
-        .symbol("\\Lambda", Unit.PIXEL)
+        .symbol("\\lambda_{\\mathrm{px}}", Unit.PIXEL)
         .formula("0.55um * sharp.effective / kit.pixelPitch")
         .source("cut-off of a round aperture without faults; textbooks of optics")
         .checkedBy("DIF-07")
@@ -132,7 +132,7 @@ final class DepthEntries {
   private static Quantity spotPixels() {
     return Entry.of("sharp.spotPixels", "spot at the ends in pixels")
         .meaning("Blur, diffraction and the pixel itself taken together.")
-        .symbol("t", Unit.PIXEL)
+        .symbol("b_{\\mathrm{all}}", Unit.PIXEL)
         .formula("sqrt(sharp.blurFarPixels ^ 2 + sharp.airyPixels ^ 2 + 1)")
         .source("sum of squares; a convention, common practice, no source")
         .checkedBy("DIF-10")

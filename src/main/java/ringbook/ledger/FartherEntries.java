@@ -119,7 +119,7 @@ final class FartherEntries {
   private static Quantity distantField() {
     return Entry.of("distance.distantField", "field by the shortcut for distant objects")
         .meaning("What the long side would show if the lens stood a focal length from the sensor.")
-        .symbol("F_{\\infty}", Unit.CENTIMETRE)
+        .symbol("F_{\\mathrm{far}}", Unit.CENTIMETRE)
         .formula("kit.sensorWidth * distance.standoff / kit.focalLength")
         .source("similar triangles with the sensor in the focal plane; a shortcut")
         .checkedBy("LEN-12", "GSD-02")
@@ -135,7 +135,7 @@ final class FartherEntries {
   private static Quantity distantError() {
     return Entry.of("distance.distantError", "error of the shortcut for distant objects")
         .meaning("By how much the shortcut promises too wide a field; it equals the magnification.")
-        .symbol("\\delta_{\\infty}", Unit.PERCENT)
+        .symbol("\\delta_{\\mathrm{far}}", Unit.PERCENT)
         .rounded(Rounding.significant(2))
         .formula("distance.distantField / distance.fieldLong - 1")
         .source("comparison with the thin lens")

@@ -50,7 +50,7 @@ final class KitEntries {
   private static Quantity areaRatio() {
     return Entry.of("kit.areaRatio", "area ratio to a full frame")
         .meaning("How many times the area of this sensor goes into a frame of 36 mm by 24 mm.")
-        .symbol("A", Unit.ONE)
+        .symbol("r_{\\mathrm{A}}", Unit.ONE)
         .formula("36mm * 24mm / (kit.sensorWidth * kit.sensorHeight)")
         .source("areas of rectangles")
         .checkedBy("CRP-07")

@@ -57,7 +57,7 @@ final class LightEntries {
   private static Quantity closeStops() {
     return Entry.of("light.closeStops", "stops lost by focusing close")
         .meaning("How much less light reaches the sensor because the lens is focused close.")
-        .symbol("q_{m}", Unit.STOP)
+        .symbol("q_{\\mathrm{close}}", Unit.STOP)
         .rounded(Rounding.significant(2))
         .formula("2 * log2(1 + sharp.magnification)")
         .source("similar triangles; lens that moves as a whole")
@@ -68,7 +68,7 @@ final class LightEntries {
   private static Quantity closeFactor() {
     return Entry.of("light.closeFactor", "exposure factor of focusing close")
         .meaning("How many times longer the exposure becomes because the lens is focused close.")
-        .symbol("k_{m}", Unit.ONE)
+        .symbol("k_{\\mathrm{close}}", Unit.ONE)
         .formula("(1 + sharp.magnification) ^ 2")
         .source("similar triangles; lens that moves as a whole")
         .checkedBy("CLO-08", "CLO-09")

@@ -72,7 +72,7 @@ final class TileEntries {
   private static Quantity total() {
     return Entry.of("distance.tilesTotal", "frames for one view")
         .meaning("How many frames one view of the object takes at the detail wanted.")
-        .symbol("t", Unit.PIECE)
+        .symbol("n_{\\mathrm{tile}}", Unit.PIECE)
         .rounded(Rounding.decimals(0))
         .formula("distance.tilesAcross * distance.tilesUp")
         .source("rows times columns")

@@ -50,7 +50,7 @@ final class ViewEntries {
         .meaning(
             "How far the lens moves out from its far setting to focus on the object: why focus"
                 + " must stay locked through a ring.")
-        .symbol("x", Unit.MILLIMETRE)
+        .symbol("\\Delta f", Unit.MILLIMETRE)
         .formula("sharp.imageDistance - kit.focalLength")
         .source(THIN_LENS)
         .checkedBy("CLO-10")
