@@ -28,8 +28,8 @@ final class StockTables {
           new Plan(
               "step-count",
               "aim.step",
-              List.of(6.0, 10.0, 15.0, 20.0, 30.0, 45.0),
-              List.of("ring.photos", "ring.sharedArc", "pair.matchable")));
+              List.of(5.0, 10.0, 15.0, 20.0, 30.0, 72.0),
+              List.of("ring.photos", "pair.shared", "pair.alike", "pair.matchable")));
 
   private StockTables() {}
 
