@@ -28,6 +28,20 @@ public final class Standing {
     return blocked;
   }
 
+  /** Names of the obstacles that come within {@code reach} in one direction. */
+  public static List<String> inTheWay(Place place, Length reach, Angle direction) {
+    List<String> names = new ArrayList<>();
+    List<Fence> fences = fences(place);
+    for (int i = 0; i < fences.size(); i++) {
+      Fence fence = fences.get(i);
+      ArcSet arcs = fence.goesRound() ? ArcSet.ALL : fence.within(reach.metres(), ArcSet.NONE);
+      if (arcs.holds(direction)) {
+        names.add(place.obstacles().get(i).name());
+      }
+    }
+    return names;
+  }
+
   /** Metres to the nearest obstacle, infinite if there is none. */
   public static double nearestMetres(Place place) {
     double nearest = Double.POSITIVE_INFINITY;

@@ -19,20 +19,6 @@ final class Plan {
     return outline;
   }
 
-  /** Whether a point lies inside an outline (even-odd rule). */
-  static boolean inside(Point point, List<Point> outline) {
-    boolean inside = false;
-    for (int i = 0; i < outline.size(); i++) {
-      Point a = outline.get(i);
-      Point b = outline.get((i + 1) % outline.size());
-      if (a.y() > point.y() != b.y() > point.y()
-          && point.x() < a.x() + (b.x() - a.x()) * (point.y() - a.y()) / (b.y() - a.y())) {
-        inside = !inside;
-      }
-    }
-    return inside;
-  }
-
   /** The part of an outline inside a box (Sutherland and Hodgman 1974); may be empty. */
   static List<Point> clipped(List<Point> outline, Box box) {
     List<Point> rest = cut(outline, p -> p.x() - box.left());

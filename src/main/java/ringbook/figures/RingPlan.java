@@ -3,6 +3,7 @@ package ringbook.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import ringbook.assess.Standing;
 import ringbook.figures.Label.Anchor;
 import ringbook.figures.SvgWriter.Sweep;
 import ringbook.ledger.Reckoning;
@@ -115,7 +116,7 @@ final class RingPlan {
     for (Station station : stations) {
       Point at = view.at(station.position().x(), station.position().y());
       double inwards = at.directionTo(view.origin());
-      boolean free = free(station, at);
+      boolean free = free(station);
       svg.open("station", String.valueOf(station.number()));
       svg.line(
           at.towards(inwards, size),
@@ -131,17 +132,19 @@ final class RingPlan {
     }
   }
 
-  private boolean free(Station station, Point at) {
-    for (Obstacle obstacle : scene.place().obstacles()) {
-      if (Plan.inside(at, Plan.outline(obstacle.corners(), view))) {
-        blocked.add(station.number());
-        if (!inTheWay.contains(obstacle.name())) {
-          inTheWay.add(obstacle.name());
-        }
-        return false;
+  private boolean free(Station station) {
+    Length room = new Length(readings.si("room.standing"));
+    List<String> names = Standing.inTheWay(scene.place(), room, station.azimuth());
+    if (names.isEmpty()) {
+      return true;
+    }
+    blocked.add(station.number());
+    for (String name : names) {
+      if (!inTheWay.contains(name)) {
+        inTheWay.add(name);
       }
     }
-    return true;
+    return false;
   }
 
   private void drawNumbers() {

@@ -3,7 +3,7 @@ package ringbook.ledger;
 import java.util.List;
 import ringbook.assess.Standing;
 import ringbook.geometry.ArcSet;
-import ringbook.units.Angle;
+import ringbook.shots.Ring;
 import ringbook.units.Length;
 import ringbook.units.Num;
 import ringbook.units.Unit;
@@ -12,9 +12,6 @@ import ringbook.units.Unit;
 final class RoomEntries {
 
   private static final String PLAN = "circle and straight sides in plan";
-
-  /** Direction of station 1, as in {@link ringbook.shots.Ring}. */
-  private static final Angle FIRST = Angle.ofDegrees(-90);
 
   private RoomEntries() {}
 
@@ -73,7 +70,7 @@ final class RoomEntries {
   }
 
   private static List<Integer> usable(Reckoning r) {
-    return Standing.usable(blocked(r), FIRST, (int) r.si("ring.photos"));
+    return Standing.usable(blocked(r), Ring.FIRST, (int) r.si("ring.photos"));
   }
 
   private static Quantity lost() {

@@ -22,7 +22,8 @@ import ringbook.units.Whole;
  */
 public record Ring(Length middleHeight, Length distance, Angle elevation, int photos) {
 
-  private static final Angle FIRST = Angle.ofDegrees(-90);
+  /** Direction of station 1, from the middle of the object: the door side. */
+  public static final Angle FIRST = Angle.ofDegrees(-90);
 
   public Ring {
     Require.positive("distance", "m", distance.metres());

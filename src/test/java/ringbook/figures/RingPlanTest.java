@@ -50,7 +50,7 @@ final class RingPlanTest {
   }
 
   @Test
-  void stations_in_the_workbench_are_hollow_and_named() throws Exception {
+  void stations_before_the_workbench_are_hollow_and_named() throws Exception {
     Figure figure = RingPlan.draw(Reckoning.of(withBench(Scenes.pot())), Map.of(), "p");
     List<Integer> hollow = new ArrayList<>();
     for (Element group : SvgReading.all(SvgReading.root(figure.svg()), "g")) {
@@ -60,11 +60,13 @@ final class RingPlanTest {
       }
     }
     // Azimuths of the stations run from -90° in steps of 12°; the bench covers x from 38 cm to
-    // 130 cm and y from -30 cm to 35 cm, the circle has a radius of 53.6 cm: by hand, the
-    // stations at -30° to 30° and no others.
-    assertThat(hollow).containsExactly(6, 7, 8, 9, 10, 11);
-    assertThat(figure.description()).contains("blocked by workbench: stations 6 to 11");
-    assertThat(figure.tableRows()).contains(List.of("Blocked stations", "6 to 11"));
+    // 130 cm and y from -30 cm to 35 cm. The circle has a radius of 53.6 cm and the person needs
+    // 40 cm behind it, so every direction between the near corners is blocked: -38° to 43°, by
+    // hand the stations at -30° to 42° and no others.
+    assertThat(hollow).containsExactly(6, 7, 8, 9, 10, 11, 12);
+    assertThat(figure.description()).contains("blocked by workbench: stations 6 to 12");
+    assertThat(figure.tableRows()).contains(List.of("Blocked stations", "6 to 12"));
+    assertThat(Reckoning.of(withBench(Scenes.pot())).si("room.stationsLost")).isEqualTo(7);
   }
 
   @Test
