@@ -92,7 +92,7 @@ final class Functions {
         new Form(
             3,
             a -> a[0] != 0 ? a[1] : a[2],
-            "\\begin{cases}#2&\\mathrm{if\\ }#1\\\\#3&\\mathrm{otherwise}\\end{cases}",
+            "\\begin{cases}#2\\quad&\\mathrm{if\\ }#1\\\\#3\\quad&\\mathrm{otherwise}\\end{cases}",
             "(#2 if #1, otherwise #3)",
             "#2 if #1, otherwise #3"));
   }

@@ -23,7 +23,7 @@ final class SeenEntries {
     return Entry.of("ring.visibleArc", "arc in sight")
         .meaning("How much of a round wall as wide as the object one photograph sees at all.")
         .symbol("\\beta", Unit.DEGREE)
-        .formula("2 * acos(distance.turningWidth / 2 / ring.floorDistance)")
+        .formula("2 * acos(distance.turningWidth / (2 * ring.floorDistance))")
         .source("tangents to a circle")
         .checkedBy("VIS-07")
         .by(
@@ -38,7 +38,7 @@ final class SeenEntries {
         .meaning("Share of a ball as wide as the object that one photograph sees: never half.")
         .symbol("q_{\\mathrm{b}}", Unit.PERCENT)
         .rounded(Rounding.decimals(0))
-        .formula("(1 - distance.turningWidth / 2 / ring.radius) / 2")
+        .formula("(1 - distance.turningWidth / (2 * ring.radius)) / 2")
         .source("area of a cap of a sphere")
         .checkedBy("VIS-04", "VIS-05")
         .by(
@@ -59,7 +59,7 @@ final class SeenEntries {
                 + " than the limit, at half height.")
         .symbol("\\varphi_{i}", Unit.DEGREE)
         .formula(
-            "acos(cos(aim.incidenceLimit - asin(distance.turningWidth / 2 / ring.radius *"
+            "acos(cos(aim.incidenceLimit - asin(distance.turningWidth / (2 * ring.radius) *"
                 + " sin(aim.incidenceLimit))) / cos(aim.elevation))")
         .source("sine rule; on a raised ring, dot product of wall normal and line of sight")
         .checkedBy("VIS-08")

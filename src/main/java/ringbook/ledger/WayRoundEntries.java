@@ -69,7 +69,7 @@ final class WayRoundEntries {
         .meaning("Whether the raised ring sees upright walls no more slanted than the limit.")
         .symbol("\\mathrm{walls}_{\\mathrm{f}}", Unit.ANSWER)
         .formula(
-            "cos(aim.incidenceLimit - asin(distance.turningWidth / 2 / ring.radius *"
+            "cos(aim.incidenceLimit - asin(distance.turningWidth / (2 * ring.radius) *"
                 + " sin(aim.incidenceLimit))) <= cos(room.raised)")
         .source("sine rule and dot product, as for the arc seen well")
         .by(
