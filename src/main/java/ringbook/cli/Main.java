@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import ringbook.output.book.BookException;
 
 /** Entry point of the command line. */
 @Command(
@@ -87,6 +88,9 @@ public final class Main implements Runnable {
   private static String sentence(Exception fault) {
     if (fault instanceof UncheckedIOException unchecked) {
       return sentence(unchecked.getCause());
+    }
+    if (fault instanceof BookException) {
+      return fault.getMessage();
     }
     if (fault instanceof NoSuchFileException missing) {
       return "there is no file or folder " + missing.getFile();

@@ -2,9 +2,11 @@ package ringbook.course;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import ringbook.exercises.Exercise;
 import ringbook.exercises.Task;
 import ringbook.exercises.Wording;
@@ -33,6 +35,13 @@ public final class ExerciseReader {
   /** All exercises read so far, in order. */
   public List<Exercise> exercises() {
     return List.copyOf(exercises);
+  }
+
+  /** The ids of exercises that were read but have faults, which have been told. */
+  public Set<String> withFaults() {
+    Set<String> ids = new LinkedHashSet<>(places.keySet());
+    exercises.forEach(exercise -> ids.remove(exercise.id()));
+    return ids;
   }
 
   /** Where the exercise with that id stands, if one was read (with faults or without). */

@@ -59,7 +59,7 @@ final class FormulaPrint implements Expression.Cases<String> {
     return switch (operator) {
       case '+' -> within(left, SUM) + pick("+", " + ", " plus ") + within(right, SUM);
       case '-' -> within(left, SUM) + pick("-", " − ", " minus ") + within(right, PRODUCT);
-      case '*' -> within(left, PRODUCT) + times + within(right, PRODUCT);
+      case '*' -> within(left, PRODUCT) + times(right) + within(right, PRODUCT);
       case '/' -> fraction(left, right);
       default -> power(left, right);
     };
@@ -89,6 +89,12 @@ final class FormulaPrint implements Expression.Cases<String> {
       out = out.replace("#" + (i + 1), arguments.get(i).show(this));
     }
     return out;
+  }
+
+  /** The sign between factors; a number must not stand behind another without one. */
+  private String times(Expression right) {
+    boolean number = right instanceof Expression.Constant || right instanceof Expression.Literal;
+    return style == TEX && number ? "\\cdot " : times;
   }
 
   private String fraction(Expression left, Expression right) {

@@ -65,6 +65,18 @@ final class MakeCommandTest {
   }
 
   @Test
+  void an_exercise_with_a_fault_is_told_once() throws IOException {
+    DemoCopy demo = DemoCopy.in(folder);
+    demo.replace("exercises/07-one-ring.yaml", "quantity: ring.photos", "quantity: ring.phots");
+    Shell shell =
+        Shell.run("make", demo.courseFile().toString(), "--to", folder.resolve("made").toString());
+    assertThat(shell.err())
+        .contains("07-one-ring.yaml:9:13: error: no quantity is called 'ring.phots'")
+        .endsWith("1 problem.\n");
+    assertThat(folder.resolve("made")).doesNotExist();
+  }
+
+  @Test
   void refuses_to_replace_a_folder_that_is_not_a_course() throws IOException {
     Path mine = Files.createDirectories(folder.resolve("mine"));
     Files.writeString(mine.resolve("letter.txt"), "keep me");

@@ -52,6 +52,7 @@ public final class Composer {
    * @param file the course file
    * @param sources the lessons, in any order
    * @param exercises all exercises that lessons may place
+   * @param withFaults ids of exercises that could not be read, which has been told already
    * @param figures where figures are taken from
    * @param folder where pictures named in lessons are looked up
    */
@@ -59,9 +60,11 @@ public final class Composer {
       CourseFile file,
       List<LessonSource> sources,
       List<Exercise> exercises,
+      Set<String> withFaults,
       FigureSource figures,
       Path folder) {
-    return new Composer(file, CourseParts.of(figures, exercises, folder)).compose(sources);
+    return new Composer(file, CourseParts.of(figures, exercises, withFaults, folder))
+        .compose(sources);
   }
 
   private Result compose(List<LessonSource> sources) {

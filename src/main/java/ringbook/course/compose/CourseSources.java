@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import ringbook.course.ComposedCourse;
 import ringbook.course.CourseFile;
 import ringbook.course.CourseFileReader;
@@ -24,10 +25,15 @@ import ringbook.problems.Problems;
  * @param file the course file
  * @param lessons all lessons of the folder, in order of their file names
  * @param exercises all exercises
+ * @param withFaults ids of exercises that have faults, which have been told
  * @param folder where the course file and the lessons are
  */
 public record CourseSources(
-    CourseFile file, List<LessonSource> lessons, List<Exercise> exercises, Path folder) {
+    CourseFile file,
+    List<LessonSource> lessons,
+    List<Exercise> exercises,
+    Set<String> withFaults,
+    Path folder) {
 
   public CourseSources {
     lessons = List.copyOf(lessons);
@@ -58,12 +64,15 @@ public record CourseSources(
       String shown = shown(path, shownFolder);
       text(path, problems).ifPresent(text -> exercises.read(shown, text));
     }
-    return Optional.of(new CourseSources(file.get(), lessons, exercises.exercises(), folder));
+    return Optional.of(
+        new CourseSources(
+            file.get(), lessons, exercises.exercises(), exercises.withFaults(), folder));
   }
 
   /** Composes the course; what keeps it from being composed is added to {@code problems}. */
   public Optional<ComposedCourse> compose(Problems problems) {
-    Composer.Result result = Composer.compose(file, lessons, exercises, new ShelfFigures(), folder);
+    Composer.Result result =
+        Composer.compose(file, lessons, exercises, withFaults, new ShelfFigures(), folder);
     problems.addAll(result.problems());
     return result.course();
   }

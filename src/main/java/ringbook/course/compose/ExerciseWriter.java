@@ -26,6 +26,9 @@ final class ExerciseWriter {
     Map<String, Exercise> exercises = scope.page().course().parts().exercises();
     Exercise exercise = exercises.get(id);
     int offset = id.isEmpty() ? fence.wordOffset() : fence.rest().getStartOffset();
+    if (exercise == null && scope.page().course().parts().withFaults().contains(id)) {
+      return;
+    }
     if (exercise == null) {
       scope.fault(
           offset,

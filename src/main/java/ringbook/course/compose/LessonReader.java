@@ -18,6 +18,9 @@ import ringbook.problems.Problems;
  */
 final class LessonReader {
 
+  /** Names of pages that every course has. */
+  private static final List<String> TAKEN = List.of("index", "quantities");
+
   private static final List<String> FIELDS = List.of("id", "title", "aim");
   private static final Pattern ID = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
 
@@ -107,7 +110,12 @@ final class LessonReader {
       }
     }
     String id = values.getOrDefault("id", "");
-    if (!id.isEmpty() && !ID.matcher(id).matches()) {
+    if (TAKEN.contains(id)) {
+      problems.add(
+          places.get("id"),
+          "'" + id + "' is the name of a page that every course has",
+          "give the lesson another id");
+    } else if (!id.isEmpty() && !ID.matcher(id).matches()) {
       problems.add(
           places.get("id"),
           "'" + id + "' cannot be the id of a lesson",

@@ -30,7 +30,9 @@ final class PlainExercises {
     for (CourseFile.LessonRef ref : sources.file().lessons()) {
       lessons.add(ref.id());
     }
-    CourseParts parts = CourseParts.of(new ShelfFigures(), sources.exercises(), sources.folder());
+    CourseParts parts =
+        CourseParts.of(
+            new ShelfFigures(), sources.exercises(), sources.withFaults(), sources.folder());
     Page page = new Page("marking", new CourseScope(parts, lessons, problems));
     Expressions values =
         new Expressions(Reckoning.of(sources.file().scene()), sources.file().otherKits());

@@ -3,6 +3,7 @@ package ringbook.course.compose;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import ringbook.Scenes;
 import ringbook.course.ComposedLesson;
 import ringbook.course.CourseFile;
@@ -49,13 +50,13 @@ final class Lessons {
 
   /** The same with pictures from {@code folder}. */
   static Composer.Result compose(List<LessonSource> sources, Path folder, String... ids) {
-    return Composer.compose(course(ids), sources, List.of(), SQUARE, folder);
+    return Composer.compose(course(ids), sources, List.of(), Set.of(), SQUARE, folder);
   }
 
   /** The same with exercises. */
   static Composer.Result compose(
       List<LessonSource> sources, List<Exercise> exercises, String... ids) {
-    return Composer.compose(course(ids), sources, exercises, SQUARE, FOLDER);
+    return Composer.compose(course(ids), sources, exercises, Set.of(), SQUARE, FOLDER);
   }
 
   /** A course file for the pot that names the lessons {@code ids}. */

@@ -68,7 +68,8 @@ final class TextsUnharmedTest {
   /** The lesson alone: without the appendix, which is the greater part of the work. */
   private static String markup(String name) {
     Problems problems = new Problems();
-    CourseParts parts = CourseParts.of(Lessons.SQUARE, List.of(), Lessons.FOLDER);
+    CourseParts parts =
+        CourseParts.of(Lessons.SQUARE, List.of(), java.util.Set.of(), Lessons.FOLDER);
     Page page = new Page("small", new CourseScope(parts, Set.of("small"), problems));
     Reckoning reckoning = Reckoning.of(Scenes.with(Scenes.pot(), "subject.name", name));
     Scope scope =
