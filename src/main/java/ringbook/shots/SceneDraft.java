@@ -48,6 +48,7 @@ public final class SceneDraft {
   private final Set<String> unread = new TreeSet<>();
   private List<Obstacle> obstacles = List.of();
   private Kit.Basis basis = Kit.Basis.GIVEN;
+  private boolean depthChanged;
 
   /** An empty draft. */
   public SceneDraft() {}
@@ -112,7 +113,19 @@ public final class SceneDraft {
         && numbers.get("kit.widest").equals(numbers.get("kit.narrowest"))) {
       numbers.remove("kit.narrowest");
     }
+    depthChanged |= field.key().equals("subject.depth");
     return set(field, si);
+  }
+
+  /**
+   * Changes a word of a draft made {@link #of} a scene: a subject that becomes round loses the
+   * depth it had, unless the changes state one.
+   */
+  public SceneDraft change(WordField field, String word) {
+    if (field.key().equals("subject.outline") && word.equals("round") && !depthChanged) {
+      numbers.remove("subject.depth");
+    }
+    return set(field, word);
   }
 
   /** States a word or a name. */

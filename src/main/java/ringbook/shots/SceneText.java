@@ -33,7 +33,12 @@ public final class SceneText {
       SceneDraft draft, SceneField field, String written, boolean changing) {
     if (field instanceof WordField word) {
       String text = written.strip();
-      draft.set(word, word.words().isEmpty() ? text : Words.lower(text));
+      String stated = word.words().isEmpty() ? text : Words.lower(text);
+      if (changing) {
+        draft.change(word, stated);
+      } else {
+        draft.set(word, stated);
+      }
       return Optional.empty();
     }
     NumberField number = (NumberField) field;
