@@ -11,8 +11,9 @@ import ringbook.ledger.Quantity;
  * the last digit the course prints (a learner who goes on with printed numbers is often one step
  * off), but no more than {@link #KIND} of the value where the steps are coarse. What the course
  * itself prints is always right. So is a number the learner rounded properly, to two significant
- * digits at least or to as many as the course prints. Near is what lies within {@link #NEAR}, or
- * within twice the tolerance stated. Common practice, no source.
+ * digits at least or to as many as the course prints, but never one that is off by more than {@link
+ * NumberTask#WIDEST_TOLERANCE}. Near is what lies within {@link #NEAR}, or within twice the
+ * tolerance stated. Common practice, no source.
  *
  * @param truth the true value, finite
  * @param slack right within this
@@ -46,7 +47,8 @@ record Tolerance(double truth, double slack, double near, int digits) {
    * @param written how finely it was written, in the same unit
    */
   boolean accepts(double answer, LastDigit written) {
-    double allowed = written.digits() >= digits ? Math.max(slack, written.half()) : slack;
+    double rounded = Math.min(written.half(), NumberTask.WIDEST_TOLERANCE * Math.abs(truth));
+    double allowed = written.digits() >= digits ? Math.max(slack, rounded) : slack;
     return within(answer, allowed);
   }
 
