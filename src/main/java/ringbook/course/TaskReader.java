@@ -51,7 +51,7 @@ final class TaskReader {
 
   private static Map<String, Set<String>> kinds() {
     Map<String, Set<String>> kinds = new LinkedHashMap<>();
-    kinds.put("number", Set.of("quantity", "tolerance"));
+    kinds.put("number", Set.of("quantity", "tolerance", "slips"));
     kinds.put("choice", Set.of("options"));
     return kinds;
   }
@@ -105,7 +105,7 @@ final class TaskReader {
           "change the scene, or ask what stands in the way as kind: choice");
       return Optional.empty();
     }
-    return Optional.of(new NumberTask(key.get(), tolerance));
+    return SlipReader.read(fields, new NumberTask(key.get(), tolerance), reckoning.get(), problems);
   }
 
   private OptionalDouble tolerance() {

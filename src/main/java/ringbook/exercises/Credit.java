@@ -70,6 +70,11 @@ public record Credit(int quarters) {
     }
 
     @Override
+    public Credit slip(Verdict.SlipMade verdict) {
+      return QUARTER;
+    }
+
+    @Override
     public Credit unitSwapped(Verdict.UnitSwapped verdict) {
       return QUARTER;
     }

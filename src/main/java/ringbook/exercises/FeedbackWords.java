@@ -67,6 +67,24 @@ final class FeedbackWords implements Verdict.Cases<String> {
   }
 
   @Override
+  public String slip(Verdict.SlipMade verdict) {
+    return mark.exercise()
+        .task()
+        .show(
+            new Task.Cases<String>() {
+              @Override
+              public String number(NumberTask task) {
+                return task.slips().get(verdict.index()).says().markdown();
+              }
+
+              @Override
+              public String choice(ChoiceTask task) {
+                throw new IllegalStateException("a choice has no slips");
+              }
+            });
+  }
+
+  @Override
   public String unitSwapped(Verdict.UnitSwapped verdict) {
     return "The number would be right in "
         + inWords(verdict.meant())

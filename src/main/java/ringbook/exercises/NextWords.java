@@ -49,6 +49,11 @@ final class NextWords implements Verdict.Cases<String> {
   }
 
   @Override
+  public String slip(Verdict.SlipMade verdict) {
+    return "Find in the working the step where your way leaves it.";
+  }
+
+  @Override
   public String unitSwapped(Verdict.UnitSwapped verdict) {
     return "Check which unit each number you put in is in, and which one comes out.";
   }

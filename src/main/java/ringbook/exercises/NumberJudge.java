@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ringbook.ledger.Quantity;
+import ringbook.ledger.Reckoning;
 import ringbook.units.Dimension;
 import ringbook.units.Measure;
 import ringbook.units.MeasureReader;
@@ -22,11 +23,20 @@ final class NumberJudge {
   private final Quantity quantity;
   private final double truthSi;
   private final Tolerance tolerance;
+  private final List<Optional<Tolerance>> slips;
 
-  NumberJudge(Quantity quantity, double truthSi, OptionalDouble stated) {
-    this.quantity = quantity;
-    this.truthSi = truthSi;
-    this.tolerance = Tolerance.of(quantity, truthSi, stated);
+  NumberJudge(NumberTask task, Reckoning reckoning) {
+    this.quantity = task.entry(reckoning);
+    this.truthSi = task.truth(reckoning);
+    this.tolerance = Tolerance.of(quantity, truthSi, task.tolerance());
+    this.slips = new ArrayList<>();
+    for (Slip slip : task.slips()) {
+      double value = slip.isKnown(reckoning) ? slip.value(reckoning) : Double.NaN;
+      slips.add(
+          Math.abs(value) < Double.POSITIVE_INFINITY
+              ? Optional.of(Tolerance.of(quantity, value, task.tolerance()))
+              : Optional.empty());
+    }
   }
 
   Verdict judge(String written) {
@@ -95,6 +105,11 @@ final class NumberJudge {
     if (isRight(measure, written)) {
       return new Verdict.Right();
     }
+    for (int i = 0; i < slips.size(); i++) {
+      if (slips.get(i).isPresent() && fits(slips.get(i).get(), measure, written)) {
+        return new Verdict.SlipMade(i);
+      }
+    }
     return dimension() == Dimension.COUNT ? count(measure) : wrong(measure, written);
   }
 
@@ -144,13 +159,17 @@ final class NumberJudge {
   }
 
   private boolean isRight(Measure measure, String written) {
+    return fits(tolerance, measure, written);
+  }
+
+  private boolean fits(Tolerance wanted, Measure measure, String written) {
+    double answer = quantity.unit().fromSi(measure.si());
     if (dimension() == Dimension.COUNT) {
-      return measure.si() == Num.round(truthSi);
+      return answer == Num.round(wanted.truth());
     }
     LastDigit last = LastDigit.of(written, measure.number());
     double perUnit = quantity.unit().fromSi(measure.unit().toSi(1));
-    return tolerance.accepts(
-        quantity.unit().fromSi(measure.si()), new LastDigit(last.digits(), last.half() * perUnit));
+    return wanted.accepts(answer, new LastDigit(last.digits(), last.half() * perUnit));
   }
 
   /** The units of what is asked for, the printed one first. */

@@ -1,5 +1,6 @@
 package ringbook.exercises;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import ringbook.ledger.Outcome;
@@ -13,17 +14,27 @@ import ringbook.units.Dimension;
  * @param quantity its key
  * @param tolerance how far an answer may be off, as a share of the true value, above 0 and at most
  *     {@link #WIDEST_TOLERANCE}; empty for what the ledger's rounding gives
+ * @param slips typical wrong ways. Where one cannot be told from the right way or from an earlier
+ *     slip on the exercise's scene, it is passed over: another group's kit must not break the
+ *     exercise
  */
-public record NumberTask(String quantity, OptionalDouble tolerance) implements Task {
+public record NumberTask(String quantity, OptionalDouble tolerance, List<Slip> slips)
+    implements Task {
 
   /** Beyond this a doubled answer could not be told from a right one. */
   public static final double WIDEST_TOLERANCE = 0.25;
 
   public NumberTask {
+    slips = List.copyOf(slips);
     if (tolerance.isPresent()
         && !(tolerance.getAsDouble() > 0 && tolerance.getAsDouble() <= WIDEST_TOLERANCE)) {
       throw new IllegalArgumentException("tolerance out of range: " + tolerance.getAsDouble());
     }
+  }
+
+  /** A task without slips. */
+  public NumberTask(String quantity, OptionalDouble tolerance) {
+    this(quantity, tolerance, List.of());
   }
 
   @Override
@@ -57,12 +68,15 @@ public record NumberTask(String quantity, OptionalDouble tolerance) implements T
 
   @Override
   public NumberTask worded(UnaryOperator<Wording> change) {
-    return this;
+    return new NumberTask(
+        quantity,
+        tolerance,
+        slips.stream().map(slip -> slip.with(change.apply(slip.says()))).toList());
   }
 
   @Override
   public Verdict judge(String written, Reckoning reckoning) {
-    return new NumberJudge(entry(reckoning), truth(reckoning), tolerance).judge(written);
+    return new NumberJudge(this, reckoning).judge(written);
   }
 
   /** The entry of the ledger that is asked for. */

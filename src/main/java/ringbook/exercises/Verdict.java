@@ -20,6 +20,8 @@ public sealed interface Verdict {
 
     T wrongKind(WrongKind verdict);
 
+    T slip(SlipMade verdict);
+
     T unitSwapped(UnitSwapped verdict);
 
     T tenfold(Tenfold verdict);
@@ -98,6 +100,18 @@ public sealed interface Verdict {
     @Override
     public <T> T show(Cases<T> cases) {
       return cases.wrongKind(this);
+    }
+  }
+
+  /**
+   * A typical wrong way that the author foresaw.
+   *
+   * @param index its place among the slips of the exercise, from 0
+   */
+  record SlipMade(int index) implements Verdict {
+    @Override
+    public <T> T show(Cases<T> cases) {
+      return cases.slip(this);
     }
   }
 

@@ -33,6 +33,11 @@ final class VerdictLabel implements Verdict.Cases<String> {
   }
 
   @Override
+  public String slip(Verdict.SlipMade verdict) {
+    return "slip " + (verdict.index() + 1);
+  }
+
+  @Override
   public String unitSwapped(Verdict.UnitSwapped verdict) {
     return "units mixed up";
   }

@@ -3,6 +3,7 @@ package ringbook.exercises;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import ringbook.ledger.Formula;
 import ringbook.ledger.Reckoning;
 import ringbook.problems.Position;
 import ringbook.shots.Scene;
@@ -36,6 +37,15 @@ public final class Asked {
                         words("Reason for " + text + ".")))
             .toList();
     return exercise(Reckoning.of(scene), new ChoiceTask(options));
+  }
+
+  /** Asks for {@code quantity} with one slip foreseen. */
+  static Exercise withSlips(Scene scene, String quantity, String... ways) {
+    List<Slip> slips =
+        List.of(ways).stream()
+            .map(way -> new Slip(Formula.of(way), words("You took " + way + ".")))
+            .toList();
+    return exercise(Reckoning.of(scene), new NumberTask(quantity, OptionalDouble.empty(), slips));
   }
 
   /** Asks for {@code quantity} where the scene has been reckoned already. */

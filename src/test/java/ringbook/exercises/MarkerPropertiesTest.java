@@ -19,42 +19,40 @@ final class MarkerPropertiesTest {
 
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("ringbook.Scenes#seeds")
-  void what_the_course_prints_is_right(long seed) {
-    for (Exercise exercise : exercises(seed)) {
-      assertThat(Marker.verdict(exercise, exercise.answerText()))
-          .as("%s: %s", key(exercise), exercise.answerText())
-          .isEqualTo(new Verdict.Right());
-    }
-  }
-
-  @ParameterizedTest(name = "seed {0}")
-  @MethodSource("ringbook.Scenes#seeds")
-  void twice_the_true_value_is_wrong_unless_the_course_prints_0(long seed) {
-    for (Exercise exercise : exercises(seed)) {
-      NumberTask task = (NumberTask) exercise.task();
-      Quantity quantity = task.entry(exercise.reckoning());
-      double twice = 2 * quantity.unit().fromSi(task.truth(exercise.reckoning()));
-      boolean printsZero = quantity.rounding().slack(twice / 2) > Math.abs(twice / 2);
-      if (!printsZero && Math.abs(twice) < 1e9) {
-        String symbol = quantity.unit().symbol();
-        String number = Numbers.significant(twice, 6);
-        String answer = symbol.equals("f/") ? symbol + number : number + " " + symbol;
-        assertThat(Marker.verdict(exercise, answer))
-            .as("%s: %s for %s", key(exercise), answer, exercise.answerText())
-            .isNotEqualTo(new Verdict.Right());
-      }
-    }
-  }
-
-  @ParameterizedTest(name = "seed {0}")
-  @MethodSource("ringbook.Scenes#seeds")
-  void every_text_gets_a_verdict_and_feedback(long seed) {
+  void every_entry_can_be_asked(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     for (Exercise exercise : exercises(seed)) {
-      Answer answer = new Answer("", exercise.id(), scribble(random));
-      Mark mark = Marker.mark(exercise, answer);
-      assertThat(mark.feedback().happened()).as(answer.text()).isNotEmpty();
+      whatTheCoursePrintsIsRight(exercise);
+      twiceTheTrueValueIsWrongUnlessTheCoursePrints0(exercise);
+      everyTextGetsAVerdictAndFeedback(exercise, scribble(random));
     }
+  }
+
+  private static void whatTheCoursePrintsIsRight(Exercise exercise) {
+    assertThat(Marker.verdict(exercise, exercise.answerText()))
+        .as("%s: %s", key(exercise), exercise.answerText())
+        .isEqualTo(new Verdict.Right());
+  }
+
+  private static void twiceTheTrueValueIsWrongUnlessTheCoursePrints0(Exercise exercise) {
+    NumberTask task = (NumberTask) exercise.task();
+    Quantity quantity = task.entry(exercise.reckoning());
+    double truth = quantity.unit().fromSi(task.truth(exercise.reckoning()));
+    boolean printsZero = quantity.rounding().slack(truth) > Math.abs(truth);
+    if (!printsZero && Math.abs(truth) < 1e9) {
+      String symbol = quantity.unit().symbol();
+      String number = Numbers.significant(2 * truth, 6);
+      String answer = symbol.equals("f/") ? symbol + number : number + " " + symbol;
+      assertThat(Marker.verdict(exercise, answer))
+          .as("%s: %s for %s", key(exercise), answer, exercise.answerText())
+          .isNotEqualTo(new Verdict.Right());
+    }
+  }
+
+  private static void everyTextGetsAVerdictAndFeedback(Exercise exercise, String text) {
+    Mark mark = Marker.mark(exercise, new Answer("", exercise.id(), text));
+    assertThat(mark.verdict().label()).as(text).isNotEmpty();
+    assertThat(mark.verdict().show(new FeedbackWords(mark))).as(text).isNotEmpty();
   }
 
   private static String key(Exercise exercise) {

@@ -107,6 +107,36 @@ final class MarkerTest {
   }
 
   @Test
+  void a_slip_the_author_foresaw_is_told() {
+    // The pot is 36 cm tall and 30 cm across: its half height is 18 cm.
+    Exercise exercise =
+        Asked.withSlips(
+            Scenes.pot(), "subject.height", "subject.width", "subject.height / 2", "360deg / 0");
+    Mark mark = Marker.mark(exercise, new Answer("Nora", "asked", "300 mm"));
+    assertThat(mark.verdict()).isEqualTo(new Verdict.SlipMade(0));
+    assertThat(mark.feedback().happened()).isEqualTo("You took subject.width.");
+    assertThat(mark.credit()).isEqualTo(Credit.QUARTER);
+    assertThat(Marker.verdict(exercise, "18 cm")).isEqualTo(new Verdict.SlipMade(1));
+    assertThat(Marker.verdict(exercise, "36 cm")).isEqualTo(new Verdict.Right());
+    assertThat(Marker.verdict(exercise, "24 cm").label()).isEqualTo("wrong");
+  }
+
+  @Test
+  void a_slip_that_leads_to_the_right_answer_is_passed_over() {
+    Exercise exercise = Asked.withSlips(Scenes.pot(), "subject.height", "subject.height * 1");
+    assertThat(Marker.verdict(exercise, "36 cm")).isEqualTo(new Verdict.Right());
+  }
+
+  @Test
+  void a_slip_in_a_count_is_exact() {
+    // 360° / 12° = 30; a learner who adds one for the last photograph gets 31.
+    Exercise exercise = Asked.withSlips(Scenes.pot(), "ring.photos", "ring.photos + 1");
+    assertThat(Marker.verdict(exercise, "31")).isEqualTo(new Verdict.SlipMade(0));
+    assertThat(Marker.verdict(exercise, "32").label()).isEqualTo("wrong");
+    assertThat(Marker.verdict(exercise, "29")).isEqualTo(new Verdict.OneOff(false));
+  }
+
+  @Test
   void control_characters_of_an_answer_never_reach_the_terminal() {
     Mark mark =
         Marker.mark(

@@ -14,6 +14,7 @@ import ringbook.exercises.Marker;
 import ringbook.exercises.NumberTask;
 import ringbook.exercises.Task;
 import ringbook.exercises.Verdict;
+import ringbook.ledger.Quantity;
 import ringbook.problems.Problems;
 import ringbook.units.Numbers;
 
@@ -41,6 +42,19 @@ final class CourseExercisesTest {
     assertThat(Marker.verdict(exercise, exercise.answerText())).isEqualTo(new Verdict.Right());
     for (String wrong : exercise.task().show(new WrongAnswers(exercise))) {
       assertThat(Marker.verdict(exercise, wrong)).as(wrong).isNotEqualTo(new Verdict.Right());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("exercises")
+  void every_slip_is_told_from_the_right_way(Exercise exercise) {
+    if (exercise.task() instanceof NumberTask task) {
+      Quantity entry = task.entry(exercise.reckoning());
+      for (int i = 0; i < task.slips().size(); i++) {
+        String answer = entry.text(task.slips().get(i).value(exercise.reckoning()));
+        assertThat(Marker.verdict(exercise, answer)).as(answer).isEqualTo(new Verdict.SlipMade(i));
+        assertThat(task.slips().get(i).says().markdown()).doesNotContain("${", "<", "**");
+      }
     }
   }
 
