@@ -111,7 +111,7 @@ final class DistanceEntries {
   }
 
   private static Quantity middle() {
-    return place("distance.middle", "distance to the middle", "D")
+    return place("distance.middle", "distance to the middle", "u_{\\mathrm{m}}")
         .meaning("How far the lens is from the middle of the object.")
         .formula("distance.standoff + distance.turningWidth / 2")
         .source("half the object lies before its middle")

@@ -36,7 +36,7 @@ final class RingEntries {
   }
 
   private static Quantity radius() {
-    return Entry.of("ring.radius", "radius of the ring")
+    return Entry.of("ring.radius", "lens to the middle of the object")
         .meaning("How far the lens is from the middle of the object, all the way round.")
         .symbol("D", Unit.CENTIMETRE)
         .formula("distance.middle")
