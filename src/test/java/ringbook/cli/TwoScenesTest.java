@@ -164,7 +164,7 @@ final class TwoScenesTest {
         changed.add(exercise.id());
       }
     }
-    assertThat(changed).contains("distance-lens-camera", "focus-pot", "ring-chord");
+    assertThat(changed).contains("distance-lens-camera", "ring-chord");
     for (ComposedExercise exercise : exercises(high)) {
       high.sources().exercises().stream()
           .filter(task -> task.id().equals(exercise.id()))
