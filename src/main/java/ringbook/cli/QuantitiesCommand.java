@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import ringbook.course.CourseFile;
 import ringbook.course.compose.CourseSources;
+import ringbook.ledger.Heading;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
@@ -98,6 +99,10 @@ final class QuantitiesCommand implements Callable<Integer> {
     StringBuilder table = new StringBuilder();
     for (int i = 0; i < quantities.size(); i++) {
       Quantity quantity = quantities.get(i);
+      Heading heading = Heading.of(quantity.key());
+      if (i == 0 || !heading.equals(Heading.of(quantities.get(i - 1).key()))) {
+        table.append(i == 0 ? "" : "\n").append(heading.title()).append("\n\n");
+      }
       table
           .append(padded(quantity.key(), keyWidth))
           .append("  ")

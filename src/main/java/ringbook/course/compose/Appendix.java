@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringbook.course.ComposedQuantity;
 import ringbook.course.typeset.Formulas;
+import ringbook.ledger.Outcome;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
 import ringbook.ledger.Working;
@@ -29,9 +30,17 @@ final class Appendix {
         Formulas.inline(quantity.symbol(), quantity.name())
             .orElseGet(() -> Xhtml.text(quantity.symbol())),
         definition(quantity, reckoning),
-        reckoning.text(quantity.key()),
+        value(quantity, reckoning),
         quantity.source(),
         String.join(", ", quantity.checks()));
+  }
+
+  /** What the scene leaves out is a gap, not a refusal. */
+  private static String value(Quantity quantity, Reckoning reckoning) {
+    boolean leftOut =
+        quantity.definition() instanceof Quantity.Given
+            && reckoning.of(quantity.key()) instanceof Outcome.Refused;
+    return leftOut ? "not stated" : reckoning.text(quantity.key());
   }
 
   private static String definition(Quantity quantity, Reckoning reckoning) {

@@ -6,14 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringbook.course.ComposedQuantity;
+import ringbook.ledger.Heading;
 
 /**
  * Quantities whose keys begin with the same word.
  *
  * @param name that word
+ * @param title what they are about
  * @param rows the quantities in order
  */
-public record QuantityGroup(String name, List<Row> rows) {
+public record QuantityGroup(String name, String title, List<Row> rows) {
 
   /** Keeps the rows. */
   public QuantityGroup {
@@ -43,7 +45,7 @@ public record QuantityGroup(String name, List<Row> rows) {
       groups.computeIfAbsent(group, g -> new ArrayList<>()).add(row);
     }
     return groups.entrySet().stream()
-        .map(e -> new QuantityGroup(e.getKey(), e.getValue()))
+        .map(e -> new QuantityGroup(e.getKey(), Heading.of(e.getKey() + ".").title(), e.getValue()))
         .toList();
   }
 
