@@ -63,6 +63,13 @@ final class QuantitiesCommand implements Callable<Integer> {
   private List<String> changes = new ArrayList<>();
 
   @Option(
+      names = "--photo",
+      paramLabel = "FILE",
+      description =
+          "Use the camera that took this photograph (JPEG, PNG, HEIC); changes come after.")
+  private Path photo;
+
+  @Option(
       names = "--format",
       paramLabel = "FORMAT",
       description = "text or json (default: ${DEFAULT-VALUE}).")
@@ -72,10 +79,12 @@ final class QuantitiesCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Problems problems = new Problems();
     Optional<CourseFile> read = CourseSources.courseFile(course, problems);
+    PrintWriter err = spec.commandLine().getErr();
     Optional<Scene> scene =
-        read.flatMap(file -> CourseReading.changed(file.scene(), changes, problems));
+        read.flatMap(file -> TestPhoto.inPlace(photo, file.scene(), problems, err))
+            .flatMap(found -> CourseReading.changed(found, changes, problems));
     if (scene.isEmpty()) {
-      return CourseReading.tell(problems, spec.commandLine().getErr());
+      return CourseReading.tell(problems, err);
     }
     Reckoning reckoning = Reckoning.of(scene.get());
     List<Quantity> chosen =
@@ -83,7 +92,7 @@ final class QuantitiesCommand implements Callable<Integer> {
             .filter(quantity -> quantity.key().startsWith(only))
             .toList();
     if (chosen.isEmpty()) {
-      spec.commandLine().getErr().println("ringbook: no quantity begins with '" + only + "'");
+      err.println("ringbook: no quantity begins with '" + only + "'");
       return Main.PROBLEMS;
     }
     PrintWriter out = spec.commandLine().getOut();
