@@ -11,6 +11,9 @@ public final class ArcSet {
 
   private static final double FULL = 2 * Math.PI;
 
+  /** Radians by which two arcs that meet on paper may miss each other in binary. */
+  private static final double HAIR = 1e-12;
+
   /** An arc that neither wraps nor overlaps: 0 ≤ from ≤ to ≤ 2π. */
   private record Arc(double from, double to) {}
 
@@ -80,7 +83,7 @@ public final class ArcSet {
     List<Arc> merged = new ArrayList<>();
     for (Arc arc : sorted) {
       Arc last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
-      if (last != null && arc.from() <= last.to()) {
+      if (last != null && arc.from() <= last.to() + HAIR) {
         merged.set(merged.size() - 1, new Arc(last.from(), Math.max(last.to(), arc.to())));
       } else {
         merged.add(arc);

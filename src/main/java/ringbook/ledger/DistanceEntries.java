@@ -8,6 +8,7 @@ import ringbook.shots.Scene;
 import ringbook.shots.Subject;
 import ringbook.units.Num;
 import ringbook.units.Unit;
+import ringbook.units.Whole;
 
 /** How far to stand so that the object fits the picture. */
 final class DistanceEntries {
@@ -106,8 +107,9 @@ final class DistanceEntries {
         .by(
             r ->
                 Quantity.answer(
-                    r.si("kit.closestFocus")
-                        > Math.max(r.si("distance.acrossNeeded"), r.si("distance.upNeeded"))));
+                    !Whole.atMost(
+                        r.si("kit.closestFocus"),
+                        Math.max(r.si("distance.acrossNeeded"), r.si("distance.upNeeded")))));
   }
 
   private static Quantity middle() {

@@ -111,9 +111,7 @@ final class FartherEntries {
         .symbol("\\mathrm{fine}_{\\mathrm{sl}}", Unit.ANSWER)
         .formula("distance.samplingSlope <= distance.samplingWanted")
         .source("comparison")
-        .by(
-            r ->
-                Quantity.answer(r.si("distance.samplingSlope") <= r.si("distance.samplingWanted")));
+        .by(r -> Quantity.atMost(r.si("distance.samplingSlope"), r.si("distance.samplingWanted")));
   }
 
   private static Quantity distantField() {
@@ -176,7 +174,7 @@ final class FartherEntries {
         .symbol("\\mathrm{fits}", Unit.ANSWER)
         .formula("distance.raisedFilled <= 1")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("distance.raisedFilled") <= 1));
+        .by(r -> Quantity.atMost(r.si("distance.raisedFilled"), 1));
   }
 
   private static Length raised(Reckoning r) {

@@ -98,7 +98,7 @@ final class FitnessEntries {
         .source("common practice, no source")
         .by(
             r -> {
-              double sum = r.si("room.free") >= r.si("ring.floorDistance") ? 1 : 0;
+              double sum = Quantity.atMost(r.si("ring.floorDistance"), r.si("room.free"));
               for (int i = 0; i < 6; i++) {
                 sum += r.si(REASONS[i]);
               }

@@ -91,7 +91,7 @@ final class FlickerEntries {
         .symbol("\\mathrm{steady}", Unit.ANSWER)
         .formula("flicker.swingStops <= 0.1")
         .source("comparison; a tenth of a stop is common practice, no source")
-        .by(r -> Quantity.answer(r.si("flicker.swingStops") <= STEADY_STOPS));
+        .by(r -> Quantity.atMost(r.si("flicker.swingStops"), STEADY_STOPS));
   }
 
   private static Quantity safeTime() {

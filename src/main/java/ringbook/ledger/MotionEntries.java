@@ -7,6 +7,7 @@ import ringbook.optics.ShutterMarks;
 import ringbook.units.Num;
 import ringbook.units.Span;
 import ringbook.units.Unit;
+import ringbook.units.Whole;
 
 /** How long the shutter may be open before something moves too far, and the time to set. */
 final class MotionEntries {
@@ -108,7 +109,9 @@ final class MotionEntries {
         .symbol("\\mathrm{tripod}", Unit.ANSWER)
         .formula("light.timeHighest > motion.byTremor")
         .source("comparison")
-        .by(r -> Quantity.answer(r.si("light.timeHighest") > r.si("motion.byTremor")));
+        .by(
+            r ->
+                Quantity.answer(!Whole.atMost(r.si("light.timeHighest"), r.si("motion.byTremor"))));
   }
 
   private static Quantity stopsShort() {

@@ -4,6 +4,7 @@ import java.util.List;
 import ringbook.optics.Sampling;
 import ringbook.units.Length;
 import ringbook.units.Unit;
+import ringbook.units.Whole;
 
 /** How finely the pixels sample the object, and how far one may stand for the detail wanted. */
 final class SamplingEntries {
@@ -45,7 +46,7 @@ final class SamplingEntries {
         .symbol("\\mathrm{fine}", Unit.ANSWER)
         .formula("distance.samplingFar <= distance.samplingWanted")
         .source("comparison; the far face is the coarsest")
-        .by(r -> Quantity.answer(r.si("distance.samplingFar") <= r.si("distance.samplingWanted")));
+        .by(r -> Quantity.atMost(r.si("distance.samplingFar"), r.si("distance.samplingWanted")));
   }
 
   private static Quantity largestStandoff() {
@@ -82,7 +83,7 @@ final class SamplingEntries {
             r.length("distance.samplingWanted"));
     Length largest = far.minus(r.length("distance.turningWidth"));
     Length closest = r.scene().kit().lens().closestFocus();
-    if (largest.compareTo(closest) < 0) {
+    if (!Whole.atMost(closest.metres(), largest.metres())) {
       Length there =
           Sampling.onObject(
               r.length("kit.pixelPitch"),

@@ -163,7 +163,7 @@ final class SharpEntries {
         .symbol("\\mathrm{window}", Unit.ANSWER)
         .formula("sharp.windowFrom <= sharp.windowTo")
         .source("the edges in the right order")
-        .by(r -> Quantity.answer(r.si("sharp.windowFrom") <= r.si("sharp.windowTo")));
+        .by(r -> Quantity.atMost(r.si("sharp.windowFrom"), r.si("sharp.windowTo")));
   }
 
   private static Quantity fNumberToSet() {

@@ -56,7 +56,7 @@ final class StripEntries {
     double standoff =
         r.si("kit.focalLength") * (1 + r.si("distance.samplingWanted") / r.si("kit.pixelPitch"));
     double closest = r.scene().kit().lens().closestFocus().metres();
-    if (standoff < closest) {
+    if (!Whole.atMost(closest, standoff)) {
       throw new RefusedException(
           "the lens cannot focus near enough to show that detail",
           "it focuses from "

@@ -3,6 +3,7 @@ package ringbook.optics;
 import java.util.Optional;
 import ringbook.units.FNumber;
 import ringbook.units.Length;
+import ringbook.units.Whole;
 
 /**
  * What one photograph must keep to: a depth with blur no wider than one limit and a diffraction
@@ -29,9 +30,7 @@ public record SharpWindow(Lens lens, Length depth, Length blurSpot, Length disc)
 
   /** Whether the lens can be set to an f-number within both limits. */
   public boolean opensAt(Length near) {
-    double from = Math.max(open(near).value(), lens.widest().value());
-    double to = Math.min(closed(near).value(), lens.narrowest().value());
-    return from <= to;
+    return Whole.atMost(from(near), to(near));
   }
 
   /**
@@ -50,12 +49,21 @@ public record SharpWindow(Lens lens, Length depth, Length blurSpot, Length disc)
     Length open = reach;
     for (int i = 0; i < 60; i++) {
       Length middle = shut.plus(open).times(0.5);
-      if (opensAt(middle)) {
+      // Strictly, so that a hair of rounding at the edge is still forgiven.
+      if (from(middle) <= to(middle)) {
         open = middle;
       } else {
         shut = middle;
       }
     }
     return Optional.of(open);
+  }
+
+  private double from(Length near) {
+    return Math.max(open(near).value(), lens.widest().value());
+  }
+
+  private double to(Length near) {
+    return Math.min(closed(near).value(), lens.narrowest().value());
   }
 }

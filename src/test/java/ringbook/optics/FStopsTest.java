@@ -25,6 +25,26 @@ final class FStopsTest {
     assertThat(FStops.markBetween(new FNumber(8.03), new FNumber(8.45))).isEmpty();
   }
 
+  /** Thirds of a stop from f/1: 128 = 2^7 is the 42nd, f/0.7 the third before. */
+  @Test
+  void has_names_from_f_0_7_to_f_128_only() {
+    assertThat(FStops.name(FStops.third(-3))).isEqualTo(0.7);
+    assertThat(FStops.name(FStops.third(42))).isEqualTo(128);
+    assertThat(FStops.name(FStops.third(-4))).isEqualTo(FStops.third(-4).value());
+    assertThat(FStops.name(FStops.third(43))).isEqualTo(FStops.third(43).value());
+  }
+
+  @Test
+  void a_mark_at_the_end_of_a_range_lies_in_it() {
+    for (int step = -3; step <= 42; step++) {
+      FNumber mark = FStops.third(step);
+      FNumber above = new FNumber(mark.value() * 1.05);
+      FNumber below = new FNumber(mark.value() / 1.05);
+      assertThat(FStops.markBetween(mark, above)).contains(mark);
+      assertThat(FStops.markBetween(below, mark)).contains(mark);
+    }
+  }
+
   @Test
   void a_number_beside_a_mark_is_none() {
     assertThat(FStops.isMark(new FNumber(8.24))).isFalse();

@@ -36,4 +36,11 @@ final class ShutterMarksTest {
           .isCloseTo(mark, within(1e-9 * mark));
     }
   }
+
+  @Test
+  void no_mark_lies_beyond_the_ends_of_the_dial() {
+    assertThat(ShutterMarks.isMark(ShutterMarks.third(-16))).isFalse();
+    assertThat(ShutterMarks.isMark(ShutterMarks.third(40))).isFalse();
+    assertThat(ShutterMarks.isMark(new Span(ShutterMarks.third(3).seconds() * 1.05))).isFalse();
+  }
 }
