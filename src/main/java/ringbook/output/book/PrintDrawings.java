@@ -5,6 +5,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import ringbook.units.Decimal;
+import ringbook.units.Num;
 import ringbook.units.Numbers;
 
 /**
@@ -33,6 +34,7 @@ final class PrintDrawings {
       if (drawing.getParentNode() instanceof Element parent
           && Elements.hasClass(parent, "drawing")) {
         size(drawing);
+        halos(drawing);
       } else if (Elements.hasClass(drawing, "math")) {
         PrintFormulas.prepare(drawing);
       }
@@ -66,6 +68,33 @@ final class PrintDrawings {
       }
     }
     return words.length() > 0 ? words.toString() : svg.getAttribute("aria-label");
+  }
+
+  /**
+   * The page maker does not draw the outline of letters, so the pale outline that keeps words clear
+   * of lines is made of pale copies a little to each side.
+   */
+  private static void halos(Element drawing) {
+    for (Element text : Elements.named(drawing, "text")) {
+      String outline = text.getAttribute("stroke-width");
+      if (outline.isEmpty()) {
+        continue;
+      }
+      double reach = Decimal.parse(outline).orElseThrow() / 2;
+      text.removeAttribute("stroke");
+      text.removeAttribute("stroke-width");
+      for (int eighth = 0; eighth < 8; eighth++) {
+        Element copy = (Element) text.cloneNode(true);
+        shift(copy, "x", reach * Num.cos(eighth * Math.PI / 4));
+        shift(copy, "y", reach * Num.sin(eighth * Math.PI / 4));
+        text.getParentNode().insertBefore(copy, text);
+      }
+    }
+  }
+
+  private static void shift(Element text, String attribute, double by) {
+    double at = Decimal.parse(text.getAttribute(attribute)).orElse(0);
+    text.setAttribute(attribute, Numbers.fixed(at + by, 2));
   }
 
   private static void size(Element svg) {
