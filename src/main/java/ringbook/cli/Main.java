@@ -82,7 +82,7 @@ public final class Main implements Runnable {
     PrintWriter err = command.getErr();
     err.println("ringbook: " + sentence(fault));
     err.flush();
-    return MACHINE;
+    return fault instanceof NoSuchFileException ? PROBLEMS : MACHINE;
   }
 
   private static String sentence(Exception fault) {

@@ -90,7 +90,7 @@ final class MakeCommandTest {
     assertThat(Shell.run("mke").code()).isEqualTo(Main.USAGE);
     assertThat(Shell.run("make", "--two", "x").code()).isEqualTo(Main.USAGE);
     Shell missing = Shell.run("make", folder.resolve("none.yaml").toString());
-    assertThat(missing.code()).isEqualTo(Main.MACHINE);
+    assertThat(missing.code()).isEqualTo(Main.PROBLEMS);
     assertThat(missing.err()).contains("there is no file or folder").doesNotContain("Exception");
   }
 }

@@ -95,7 +95,7 @@ final class MarkCommandTest {
 
   @Test
   void a_sheet_that_is_not_there_is_told() {
-    assertThat(mark("nowhere.csv")).isEqualTo(3);
+    assertThat(mark("nowhere.csv")).isEqualTo(1);
     assertThat(err.toString(UTF_8)).isEqualTo("ringbook: there is no file or folder nowhere.csv\n");
   }
 

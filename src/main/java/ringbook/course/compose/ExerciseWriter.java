@@ -97,11 +97,12 @@ final class ExerciseWriter {
         String name = exercise.reckoning().ledger().get(working.key()).name();
         steps
             .append("<div class=\"working\">\n")
-            .append(workings.size() > 1 ? "<p>" + Xhtml.text(name) + "</p>\n" : "")
+            .append(workings.size() > 1 ? "<p class=\"step\">" + Xhtml.text(name) + "</p>\n" : "")
             .append(WorkingWriter.steps(working, exercise.reckoning()))
             .append("</div>\n");
       }
-      solution = steps.toString();
+      solution =
+          workings.size() > 1 ? "<div class=\"chain\">\n" + steps + "</div>\n" : steps.toString();
       return this;
     }
 

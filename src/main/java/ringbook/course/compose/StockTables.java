@@ -9,6 +9,7 @@ import ringbook.shots.Scene;
 import ringbook.shots.SceneDraft;
 import ringbook.shots.SceneField;
 import ringbook.shots.SceneField.NumberField;
+import ringbook.units.Words;
 
 /** The tables that lessons can place by name: some quantities while one given runs. */
 final class StockTables {
@@ -47,7 +48,7 @@ final class StockTables {
             .append("</caption>\n<thead>\n<tr>");
     for (String key : keys(plan)) {
       out.append("<th scope=\"col\" class=\"al-right\">")
-          .append(Xhtml.text(ledger.get(key).name()))
+          .append(Xhtml.text(capital(ledger.get(key).name())))
           .append("</th>");
     }
     out.append("</tr>\n</thead>\n<tbody>\n");
@@ -55,6 +56,10 @@ final class StockTables {
       out.append(row(plan, Reckoning.of(scene), scene.equals(reckoning.scene())));
     }
     return out.append("</tbody>\n</table></div>").toString();
+  }
+
+  private static String capital(String name) {
+    return Words.upper(name.substring(0, 1)) + name.substring(1);
   }
 
   private static String row(Plan plan, Reckoning reckoning, boolean own) {
