@@ -100,7 +100,7 @@ final class DepthEntries {
         .symbol("a", Unit.MICROMETRE)
         .formula("2.43934 * 0.55um * sharp.effective")
         .source("Airy pattern of a round aperture, green light of 0.55 µm")
-        .checkedBy("DIF-03", "DIF-09")
+        .checkedBy("DIF-01", "DIF-03", "DIF-09")
         .by(r -> Diffraction.disc(Diffraction.GREEN, r.fNumber("sharp.effective")).metres());
   }
 
@@ -110,6 +110,7 @@ final class DepthEntries {
         .symbol("a_{\\mathrm{disc}}", Unit.PIXEL)
         .formula("sharp.airy / kit.pixelPitch")
         .source("division")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.length("sharp.airy").over(r.length("kit.pixelPitch")));
   }
 

@@ -47,6 +47,7 @@ final class DistanceEntries {
             "subject.width",
             "subject.depth")
         .source("Pythagoras")
+        .checkedBy("test:DistanceRoutesTest")
         .by(DistanceEntries::turningWidth);
   }
 
@@ -57,6 +58,7 @@ final class DistanceEntries {
             "the long side when the camera is held upright, otherwise the short side",
             "kit.sensorWidth",
             "kit.sensorHeight")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si(upright(r.scene()) ? "kit.sensorWidth" : "kit.sensorHeight"));
   }
 
@@ -67,6 +69,7 @@ final class DistanceEntries {
             "the short side when the camera is held upright, otherwise the long side",
             "kit.sensorWidth",
             "kit.sensorHeight")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si(upright(r.scene()) ? "kit.sensorHeight" : "kit.sensorWidth"));
   }
 
@@ -89,6 +92,7 @@ final class DistanceEntries {
                 + " picture and that the lens can focus on.")
         .formula("max(distance.acrossNeeded, distance.upNeeded, kit.closestFocus)")
         .source("both sides must fit; the lens must be able to focus")
+        .checkedBy("test:DistanceRoutesTest")
         .by(
             r ->
                 Math.max(
@@ -104,6 +108,7 @@ final class DistanceEntries {
         .symbol("\\mathrm{held}", Unit.ANSWER)
         .formula("kit.closestFocus > max(distance.acrossNeeded, distance.upNeeded)")
         .source("comparison of the three distances")
+        .checkedBy("test:DistanceRoutesTest")
         .by(
             r ->
                 Quantity.answer(
@@ -117,6 +122,7 @@ final class DistanceEntries {
         .meaning("How far the lens is from the middle of the object.")
         .formula("distance.standoff + distance.turningWidth / 2")
         .source("half the object lies before its middle")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si("distance.standoff") + r.si("distance.turningWidth") / 2);
   }
 
@@ -125,6 +131,7 @@ final class DistanceEntries {
         .meaning("How far the lens is from the far side of the object.")
         .formula("distance.standoff + distance.turningWidth")
         .source("the whole object lies before its far side")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si("distance.standoff") + r.si("distance.turningWidth"));
   }
 
@@ -185,6 +192,7 @@ final class DistanceEntries {
             "subject.height",
             "distance.turningWidth")
         .source("the way the camera is held")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si(upright(r.scene()) == isLong ? "subject.height" : "distance.turningWidth"));
   }
 
@@ -195,6 +203,7 @@ final class DistanceEntries {
         .rounded(Rounding.significant(2))
         .formula(extent + " / " + field)
         .source("division")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.length(extent).over(r.length(field)));
   }
 

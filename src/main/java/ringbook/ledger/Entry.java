@@ -68,7 +68,7 @@ public final class Entry {
     return this;
   }
 
-  /** Ids of the outside checks that prove it. */
+  /** Ids of the checks that prove it; see {@link Quantity#checks}. */
   public Entry checkedBy(String... ids) {
     checks.addAll(List.of(ids));
     return this;

@@ -36,6 +36,7 @@ final class FartherEntries {
         .rounded(Rounding.significant(2))
         .formula(size + " / distance.samplingNear")
         .source("division")
+        .checkedBy("test:DistanceRoutesTest", "test:CameraLibraryTest")
         .by(r -> r.length(size).over(r.length("distance.samplingNear")));
   }
 
@@ -45,6 +46,7 @@ final class FartherEntries {
         .symbol("u_{2}", Unit.CENTIMETRE)
         .formula("2 * distance.standoff")
         .source("definition")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> 2 * r.si("distance.standoff"));
   }
 
@@ -70,6 +72,7 @@ final class FartherEntries {
         .symbol("r_{2}", Unit.ONE)
         .formula("distance.samplingTwice / distance.samplingNear")
         .source("division")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.length("distance.samplingTwice").over(r.length("distance.samplingNear")));
   }
 
@@ -82,6 +85,7 @@ final class FartherEntries {
         .rounded(Rounding.significant(2))
         .formula("distance.filledLong * distance.filledShort / distance.coarserTwice ^ 2")
         .source("areas go with the square of lengths")
+        .checkedBy("test:DistanceRoutesTest")
         .by(
             r ->
                 r.si("distance.filledLong")
@@ -111,6 +115,7 @@ final class FartherEntries {
         .symbol("\\mathrm{fine}_{\\mathrm{sl}}", Unit.ANSWER)
         .formula("distance.samplingSlope <= distance.samplingWanted")
         .source("comparison")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> Quantity.atMost(r.si("distance.samplingSlope"), r.si("distance.samplingWanted")));
   }
 
@@ -151,6 +156,7 @@ final class FartherEntries {
             "subject.height * cos(aim.elevation)"
                 + " + distance.turningWidth * abs(sin(aim.elevation))")
         .source("parallel projection of an upright box")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> raised(r).metres());
   }
 
@@ -174,6 +180,7 @@ final class FartherEntries {
         .symbol("\\mathrm{fits}", Unit.ANSWER)
         .formula("distance.raisedFilled <= 1")
         .source("comparison")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> Quantity.atMost(r.si("distance.raisedFilled"), 1));
   }
 

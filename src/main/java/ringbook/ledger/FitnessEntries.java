@@ -57,6 +57,7 @@ final class FitnessEntries {
         .symbol("\\alpha_{\\mathrm{s}}", Unit.DEGREE)
         .rule("15° for a textured surface, 8° for a plain one, none for the others")
         .source(MEASURED)
+        .checkedBy("test:MatchSurvivalTest")
         .by(
             r -> {
               if (!isMatt(r)) {
@@ -73,6 +74,7 @@ final class FitnessEntries {
         .meaning("Whether the real turn keeps to the largest turn for this surface.")
         .formula("ring.realStep <= fitness.stepAdvised")
         .source("comparison")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> Quantity.atMost(r.si("ring.realStep"), r.si("fitness.stepAdvised")));
   }
 

@@ -91,6 +91,7 @@ final class FlickerEntries {
         .symbol("\\mathrm{steady}", Unit.ANSWER)
         .formula("flicker.swingStops <= 0.1")
         .source("comparison; a tenth of a stop is common practice, no source")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> Quantity.atMost(r.si("flicker.swingStops"), STEADY_STOPS));
   }
 

@@ -42,6 +42,7 @@ final class HoleEntries {
         .meaning("Angle from the axis at which the wall is seen just well enough, and deepest.")
         .formula("90deg - aim.incidenceLimit")
         .source("the wall runs along the axis")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> Angle.RIGHT.radians() - r.si("aim.incidenceLimit"));
   }
 
@@ -59,6 +60,7 @@ final class HoleEntries {
         .meaning("Depth of wall seen well over the depth of the hole.")
         .formula("hole.wallSeen / subject.holeDepth")
         .source("definition")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> r.si("hole.wallSeen") / r.si("subject.holeDepth"));
   }
 
@@ -68,6 +70,7 @@ final class HoleEntries {
         .symbol("\\mathrm{one\\,end}", Unit.ANSWER)
         .formula("hole.wallSeen >= subject.holeDepth")
         .source("comparison")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> Quantity.atMost(r.si("subject.holeDepth"), r.si("hole.wallSeen")));
   }
 
@@ -77,6 +80,7 @@ final class HoleEntries {
         .symbol("\\mathrm{two\\,ends}", Unit.ANSWER)
         .formula("2 * hole.wallSeen >= subject.holeDepth")
         .source("each end shows the same depth")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> Quantity.atMost(r.si("subject.holeDepth"), 2 * r.si("hole.wallSeen")));
   }
 
@@ -132,6 +136,7 @@ final class HoleEntries {
                 + " depth is weak.")
         .formula("2 * hole.floorMiddle")
         .source(PARALLEL)
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> 2 * r.si("hole.floorMiddle"));
   }
 
@@ -142,6 +147,7 @@ final class HoleEntries {
                 + " front of the hole.")
         .formula("abs(aim.elevation - subject.holeTilt)")
         .source("difference of elevations in one upright plane")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> Math.abs(r.si("aim.elevation") - r.si("subject.holeTilt")));
   }
 
@@ -154,6 +160,7 @@ final class HoleEntries {
             "if(hole.ringAngle < 90deg, min(subject.holeDepth, subject.holeDiameter /"
                 + " tan(max(hole.bestAngle, hole.ringAngle))), 0)")
         .source(PARALLEL)
+        .checkedBy("test:HoleRoutesTest")
         .by(HoleEntries::ringWallOf);
   }
 
@@ -173,6 +180,7 @@ final class HoleEntries {
         .symbol("\\mathrm{floor}", Unit.ANSWER)
         .formula("hole.ringAngle <= hole.floorMiddle")
         .source("comparison")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> Quantity.atMost(r.si("hole.ringAngle"), r.si("hole.floorMiddle")));
   }
 

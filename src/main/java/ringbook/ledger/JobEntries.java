@@ -19,6 +19,7 @@ final class JobEntries {
                 "ceil((rings.photos + rings.topViews + (aim.poses - 1) * pose.photos) * (1 +"
                     + " aim.spare))")
             .source("count; the share to spare is common practice, no source")
+            .checkedBy("test:RingRoutesTest")
             .by(JobEntries::photos),
         Entry.of("job.time", "time to take them")
             .meaning("Time at the camera, without setting up and without the check at the end.")
@@ -26,6 +27,7 @@ final class JobEntries {
             .rounded(Rounding.decimals(0))
             .formula("job.photos * aim.secondsPerPhoto")
             .source("count times time")
+            .checkedBy("test:RingRoutesTest")
             .by(r -> r.si("job.photos") * r.si("aim.secondsPerPhoto")),
         Entry.of("job.storage", "storage they take")
             .meaning("Space the files take on the card or the telephone.")
@@ -33,12 +35,14 @@ final class JobEntries {
             .rounded(Rounding.significant(2))
             .formula("job.photos * kit.fileSize")
             .source("count times size")
+            .checkedBy("test:RingRoutesTest")
             .by(r -> r.si("job.photos") * r.si("kit.fileSize")),
         Entry.of("job.fits", "enough storage?")
             .meaning("Whether the files fit into the free storage.")
             .symbol("\\mathrm{stored}", Unit.ANSWER)
             .formula("job.storage <= kit.freeStorage")
             .source("comparison")
+            .checkedBy("test:RingRoutesTest")
             .by(r -> Quantity.atMost(r.si("job.storage"), r.si("kit.freeStorage"))),
         Entry.of("job.charges", "battery charges")
             .meaning("Full battery charges the photographs take.")
@@ -46,6 +50,7 @@ final class JobEntries {
             .rounded(Rounding.decimals(0))
             .formula("ceil(job.photos / kit.photosPerCharge)")
             .source("count")
+            .checkedBy("test:RingRoutesTest")
             .by(r -> Whole.up(r.si("job.photos") / r.si("kit.photosPerCharge"))));
   }
 

@@ -76,6 +76,7 @@ final class KitEntries {
         .symbol("n_{\\mathrm{Mpx}}", Unit.ONE)
         .formula("kit.pixelsAcross * kit.pixelsDown / 1000000")
         .source("rows times columns")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si("kit.pixelsAcross") * r.si("kit.pixelsDown") / 1e6);
   }
 
@@ -106,7 +107,7 @@ final class KitEntries {
         .symbol(symbol, Unit.DEGREE)
         .formula("2 * atan(" + length + " / (2 * kit.focalLength))")
         .source("right triangle of half the side and the focal length")
-        .checkedBy("FOV-01", "FOV-03", "FOV-05", "FOV-10")
+        .checkedBy("FOV-01", "FOV-03", "FOV-05", "FOV-10", "test:CameraLibraryTest")
         .by(r -> AngleOfView.of(r.length(length), r.length("kit.focalLength")).radians());
   }
 }

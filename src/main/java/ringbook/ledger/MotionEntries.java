@@ -109,6 +109,7 @@ final class MotionEntries {
         .symbol("\\mathrm{tripod}", Unit.ANSWER)
         .formula("light.timeHighest > motion.byTremor")
         .source("comparison")
+        .checkedBy("test:RingRoutesTest")
         .by(
             r ->
                 Quantity.answer(!Whole.atMost(r.si("light.timeHighest"), r.si("motion.byTremor"))));
@@ -123,6 +124,7 @@ final class MotionEntries {
         .rounded(Rounding.significant(2))
         .formula("log2(light.timeHighest / motion.byTremor)")
         .source("definition of the stop")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> Num.log2(r.si("light.timeHighest") / r.si("motion.byTremor")));
   }
 
@@ -143,6 +145,7 @@ final class MotionEntries {
                 + " the lowest ISO does not need less.")
         .formula("if(motion.tripod, light.timeBase, min(motion.byTremor, light.timeBase))")
         .source("least noise first; common practice, no source")
+        .checkedBy("test:RingRoutesTest")
         .by(
             r ->
                 r.yes("motion.tripod")

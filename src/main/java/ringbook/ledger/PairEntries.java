@@ -24,6 +24,7 @@ final class PairEntries {
                 + " the full turn.")
         .formula(caps("ring.realStep"))
         .source("area common to two equal caps of a sphere")
+        .checkedBy("test:CameraLibraryTest", "ORB-12", "test:SharedSurfaceTest")
         .by(r -> SharedSurface.ofCaps(r.angle("ring.realStep"), r.angle("aim.incidenceLimit")));
   }
 
@@ -32,6 +33,7 @@ final class PairEntries {
         .meaning("Share of the spots seen by both that still look alike after the turn.")
         .formula("exp(-ring.realStep / aim.decay)")
         .source(SURVIVAL)
+        .checkedBy("test:MatchSurvivalTest")
         .by(r -> MatchSurvival.alike(r.angle("ring.realStep"), r.angle("aim.decay")));
   }
 
@@ -40,6 +42,7 @@ final class PairEntries {
         .meaning("Share of the spots in one photograph that can be found again in its neighbour.")
         .formula("pair.shared * pair.alike")
         .source(SURVIVAL)
+        .checkedBy("test:SharedSurfaceTest", "test:MatchSurvivalTest")
         .by(r -> r.si("pair.shared") * r.si("pair.alike"));
   }
 
@@ -48,6 +51,7 @@ final class PairEntries {
         .meaning("The same share at the largest turn with reliable matches, for comparison.")
         .formula(caps("aim.stepLimit") + " * exp(-aim.stepLimit / aim.decay)")
         .source(SURVIVAL)
+        .checkedBy("test:SharedSurfaceTest", "test:MatchSurvivalTest")
         .by(r -> matchableAt(r, "aim.stepLimit"));
   }
 
@@ -75,6 +79,7 @@ final class PairEntries {
         .symbol("\\tau_{1/2}", Unit.DEGREE)
         .formula("aim.decay * ln(2)")
         .source(SURVIVAL)
+        .checkedBy("test:MatchSurvivalTest")
         .by(r -> MatchSurvival.halving(r.angle("aim.decay")).radians());
   }
 

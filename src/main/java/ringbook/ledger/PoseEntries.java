@@ -25,6 +25,7 @@ final class PoseEntries {
             .rounded(Rounding.decimals(0))
             .formula("max(0, 2 * rings.lowest)")
             .source(TURNED)
+            .checkedBy("test:RingRoutesTest")
             .by(r -> Math.max(0, 2 * r.si("rings.lowest"))),
         Entry.of("pose.band", "band common to both poses")
             .meaning("Range of elevations, on the object, from which both poses are photographed.")
@@ -33,6 +34,7 @@ final class PoseEntries {
             .formula(
                 "max(0, min(rings.highest, -rings.lowest) - max(rings.lowest, -rings.highest))")
             .source(TURNED)
+            .checkedBy("test:RingRoutesTest")
             .by(PoseEntries::band),
         Entry.of("pose.tied", "poses tied to each other?")
             .meaning(
@@ -41,12 +43,14 @@ final class PoseEntries {
             .symbol("\\mathrm{tied}_{\\mathrm{p}}", Unit.ANSWER)
             .formula("pose.apart <= aim.stepLimit")
             .source("the same limit holds as round the ring")
+            .checkedBy("test:RingRoutesTest")
             .by(r -> Quantity.atMost(r.si("pose.apart"), r.si("aim.stepLimit"))),
         Entry.of("pose.wide", "common band wide enough?")
             .meaning("Whether the common band holds a whole step from ring to ring: the safe case.")
             .symbol("\\mathrm{wide}", Unit.ANSWER)
             .formula("pose.band >= rings.spacing")
             .source("common practice, no source")
+            .checkedBy("test:RingRoutesTest")
             .by(r -> Quantity.atMost(r.si("rings.spacing"), r.si("pose.band"))),
         count("pose.rings", "rings of the second pose", "N_{\\mathrm{p}}")
             .meaning(
@@ -56,11 +60,13 @@ final class PoseEntries {
                 "max(0, ceil((rings.highest + min(rings.lowest, rings.highest)) /"
                     + " aim.ringSpacing)) + 1")
             .source(TURNED)
+            .checkedBy("test:RingRoutesTest")
             .by(PoseEntries::rings),
         count("pose.photos", "photographs of the second pose", "n_{\\mathrm{pose}}")
             .meaning("Its rings and its views of the underside.")
             .formula("pose.rings * ring.photos * aim.repeats + rings.topViews")
             .source("count")
+            .checkedBy("test:RingRoutesTest")
             .by(
                 r ->
                     r.si("pose.rings") * r.si("ring.photos") * r.si("aim.repeats")

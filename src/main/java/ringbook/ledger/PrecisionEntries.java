@@ -46,6 +46,7 @@ final class PrecisionEntries {
                 + " middle of the object.")
         .formula("aim.pointing * distance.samplingMiddle")
         .source("pixels times object size of a pixel")
+        .checkedBy("test:PrecisionRoutesTest")
         .by(r -> r.si("aim.pointing") * r.si("distance.samplingMiddle"));
   }
 
@@ -54,6 +55,7 @@ final class PrecisionEntries {
         .meaning("Standard deviation of the depth that two neighbours of the ring alone give.")
         .formula("precision.spot / (sqrt(2) * sin(ring.rayAngle / 2))")
         .source("covariance of two lines of sight")
+        .checkedBy("test:PrecisionRoutesTest", "test:PointPrecisionTest")
         .by(
             r ->
                 PointPrecision.convergentDepth(r.length("precision.spot"), r.angle("ring.rayAngle"))
@@ -65,6 +67,7 @@ final class PrecisionEntries {
         .meaning("Standard deviation across the plane of the two lines of sight.")
         .formula("precision.spot / sqrt(2)")
         .source("mean of two measurements")
+        .checkedBy("test:PrecisionRoutesTest")
         .by(r -> r.si("precision.spot") / Math.sqrt(2));
   }
 
@@ -75,7 +78,7 @@ final class PrecisionEntries {
         .formula(
             "precision.spot / sqrt(ring.photos * aim.repeats * (1 - cos(aim.elevation) ^ 2 / 2))")
         .source(RING)
-        .checkedBy("NET-01")
+        .checkedBy("test:CameraLibraryTest", "NET-01")
         .by(
             r ->
                 PointPrecision.ringAcross(
@@ -90,7 +93,7 @@ final class PrecisionEntries {
                 + " steeper the ring.")
         .formula("precision.spot / sqrt(ring.photos * aim.repeats * cos(aim.elevation) ^ 2)")
         .source(RING)
-        .checkedBy("NET-01")
+        .checkedBy("test:CameraLibraryTest", "NET-01")
         .by(
             r ->
                 PointPrecision.ringUp(r.length("precision.spot"), rays(r), r.angle("aim.elevation"))
@@ -150,6 +153,7 @@ final class PrecisionEntries {
                 + " that see it well.")
         .rule("inverse of the summed weights of all lines of sight within the limit", WALL)
         .source("least squares: covariance of lines of sight")
+        .checkedBy("test:PrecisionRoutesTest")
         .by(r -> Math.sqrt(wall(r).along(new Vec3(1, 0, 0))));
   }
 
@@ -158,6 +162,7 @@ final class PrecisionEntries {
         .meaning("Root mean square of the three standard deviations of the same spot.")
         .rule("inverse of the summed weights of all lines of sight within the limit", WALL)
         .source("least squares: covariance of lines of sight")
+        .checkedBy("test:PrecisionRoutesTest")
         .by(r -> Math.sqrt(wall(r).trace() / 3));
   }
 
@@ -191,6 +196,7 @@ final class PrecisionEntries {
         .rounded(Rounding.significant(2))
         .formula("max(subject.height, distance.turningWidth) / precision.wallMean")
         .source("definition")
+        .checkedBy("test:PrecisionRoutesTest")
         .by(
             r ->
                 Math.max(r.si("subject.height"), r.si("distance.turningWidth"))
@@ -204,6 +210,7 @@ final class PrecisionEntries {
         .symbol("\\mathrm{precise}", Unit.ANSWER)
         .formula("3 * precision.wallDepth <= aim.tolerance")
         .source("three standard deviations, common practice, no source")
+        .checkedBy("test:PrecisionRoutesTest")
         .by(r -> Quantity.atMost(3 * r.si("precision.wallDepth"), r.si("aim.tolerance")));
   }
 }

@@ -16,7 +16,9 @@ import ringbook.units.Whole;
  * @param rounding how it is rounded for people
  * @param definition how it comes about
  * @param source where the formula comes from
- * @param checks ids of the outside checks that prove it; empty for givens
+ * @param checks what proves it: ids of outside values in the data files of the tests, such as
+ *     {@code HYP-01}, and {@code test:} with the name of a test class that works it out by a second
+ *     route; empty for givens
  * @param mayBeInfinite whether infinity is a true answer
  */
 public record Quantity(

@@ -41,6 +41,7 @@ final class RingEntries {
         .symbol("D", Unit.CENTIMETRE)
         .formula("distance.middle")
         .source("definition")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> r.si("distance.middle"));
   }
 
@@ -70,6 +71,7 @@ final class RingEntries {
         .symbol("z_{\\mathrm{m}}", Unit.CENTIMETRE)
         .formula("place.tableHeight + subject.height / 2")
         .source("definition")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> r.si("place.tableHeight") + r.si("subject.height") / 2);
   }
 
@@ -79,7 +81,7 @@ final class RingEntries {
         .symbol("z", Unit.CENTIMETRE)
         .formula("ring.middleHeight + ring.rise")
         .source(GEOMETRY)
-        .checkedBy("ORB-07")
+        .checkedBy("test:CameraLibraryTest", "ORB-09", "ORB-07")
         .by(r -> r.si("ring.middleHeight") + r.si("ring.rise"));
   }
 
@@ -89,6 +91,7 @@ final class RingEntries {
         .symbol("z_{\\mathrm{a}}", Unit.CENTIMETRE)
         .formula("ring.lensHeight - place.tableHeight")
         .source("definition")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> r.si("ring.lensHeight") - r.si("place.tableHeight"));
   }
 
@@ -97,6 +100,7 @@ final class RingEntries {
         .meaning(
             "Elevation at which the lens is as low as the group can hold it, or straight below.")
         .formula("asin(max(-1, (place.lowestLens - ring.middleHeight) / ring.radius))")
+        .checkedBy("test:RingRoutesTest")
         .by(RingEntries::lowestOf);
   }
 
@@ -105,6 +109,7 @@ final class RingEntries {
         .meaning(
             "Elevation at which the lens is as high as the group can hold it, or straight above.")
         .formula("asin(min(1, (place.highestLens - ring.middleHeight) / ring.radius))")
+        .checkedBy("test:RingRoutesTest")
         .by(RingEntries::highestOf);
   }
 
@@ -148,6 +153,7 @@ final class RingEntries {
             "both(ring.lensHeight >= place.lowestLens, ring.lensHeight <= place.highestLens,"
                 + " ring.lensAboveTable > 0)")
         .source("definition")
+        .checkedBy("test:RingRoutesTest")
         .by(
             r -> {
               double height = r.si("ring.lensHeight");
@@ -192,7 +198,7 @@ final class RingEntries {
         .symbol("B", Unit.CENTIMETRE)
         .formula("2 * ring.floorDistance * sin(ring.realStep / 2)")
         .source("chord of a circle")
-        .checkedBy("ORB-05", "ORB-06")
+        .checkedBy("test:CameraLibraryTest", "ORB-05", "ORB-06")
         .by(r -> 2 * r.si("ring.floorDistance") * Num.sin(r.si("ring.realStep") / 2));
   }
 

@@ -36,6 +36,7 @@ final class RingsEntries {
             "asin(max(-1, (max(place.lowestLens, place.tableHeight + kit.lensOffset) -"
                 + " ring.middleHeight) / ring.radius))")
         .source("sine of the elevation")
+        .checkedBy("test:RingRoutesTest")
         .by(RingsEntries::lowestOf);
   }
 
@@ -56,6 +57,7 @@ final class RingsEntries {
         .meaning("The highest ring wanted, or the highest the group can reach if that is lower.")
         .formula("min(aim.topElevation, ring.highestElevation)")
         .source("the lower of the two")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> Math.min(r.si("aim.topElevation"), r.si("ring.highestElevation")));
   }
 
@@ -70,6 +72,7 @@ final class RingsEntries {
         .rounded(Rounding.decimals(0))
         .formula("ceil((rings.highest - rings.lowest) / aim.ringSpacing) + 1")
         .source(PRACTICE)
+        .checkedBy("test:RingRoutesTest")
         .by(
             r -> {
               double range = r.si("rings.highest") - r.si("rings.lowest");
@@ -94,6 +97,7 @@ final class RingsEntries {
         .symbol("\\Delta e", Unit.DEGREE)
         .formula("(rings.highest - rings.lowest) / max(1, rings.count - 1)")
         .source("definition")
+        .checkedBy("test:RingRoutesTest")
         .by(
             r ->
                 (r.si("rings.highest") - r.si("rings.lowest"))
@@ -106,6 +110,7 @@ final class RingsEntries {
         .symbol("\\mathrm{tied}", Unit.ANSWER)
         .formula("rings.spacing <= aim.stepLimit")
         .source("the same limit holds up and down as round")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> Quantity.atMost(r.si("rings.spacing"), r.si("aim.stepLimit")));
   }
 
@@ -125,6 +130,7 @@ final class RingsEntries {
                 + " side, with steps as from ring to ring; they look into an open rim.")
         .formula("max(1, ceil((180deg - 2 * rings.highest) / aim.ringSpacing) - 1)")
         .source(PRACTICE)
+        .checkedBy("test:RingRoutesTest")
         .by(
             r ->
                 Math.max(
@@ -142,6 +148,7 @@ final class RingsEntries {
         .symbol("z_{\\mathrm{top}}", Unit.CENTIMETRE)
         .formula("ring.middleHeight + ring.radius")
         .source("definition")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> r.si("ring.middleHeight") + r.si("ring.radius"));
   }
 
@@ -152,6 +159,7 @@ final class RingsEntries {
         .symbol("\\mathrm{top}", Unit.ANSWER)
         .formula("rings.topHeight <= place.highestLens")
         .source("comparison")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> Quantity.atMost(r.si("rings.topHeight"), r.si("place.highestLens")));
   }
 }

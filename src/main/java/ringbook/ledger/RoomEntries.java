@@ -26,6 +26,7 @@ final class RoomEntries {
         .symbol("r_{\\mathrm{s}}", Unit.CENTIMETRE)
         .formula("ring.floorDistance + place.bodyRoom")
         .source("sum of lengths")
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> r.si("ring.floorDistance") + r.si("place.bodyRoom"));
   }
 
@@ -40,6 +41,7 @@ final class RoomEntries {
             "place.bodyRoom")
         .source(PLAN)
         .mayBeInfinite()
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> Math.max(0, Standing.nearestMetres(r.scene().place()) - r.si("place.bodyRoom")));
   }
 
@@ -56,6 +58,7 @@ final class RoomEntries {
             "directions in which an outline in plan comes nearer than the room needed",
             "room.standing")
         .source(PLAN)
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> blocked(r).total().radians());
   }
 
@@ -66,6 +69,7 @@ final class RoomEntries {
         .rounded(Rounding.decimals(0))
         .rule("the widest of the blocked parts", "room.standing")
         .source(PLAN)
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> blocked(r).widest().radians());
   }
 
@@ -83,6 +87,7 @@ final class RoomEntries {
             "room.standing",
             "ring.photos")
         .source(PLAN)
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> r.si("ring.photos") - usable(r).size());
   }
 
@@ -97,6 +102,7 @@ final class RoomEntries {
             "ring.photos",
             "ring.realStep")
         .source(PLAN)
+        .checkedBy("test:PlanRoutesTest")
         .by(
             r -> {
               List<Integer> usable = usable(r);
@@ -116,6 +122,7 @@ final class RoomEntries {
         .symbol("\\mathrm{closes}", Unit.ANSWER)
         .formula("room.gapTurn <= aim.stepLimit")
         .source("comparison")
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> Quantity.atMost(r.si("room.gapTurn"), r.si("aim.stepLimit")));
   }
 
@@ -126,6 +133,7 @@ final class RoomEntries {
         .rounded(Rounding.decimals(0))
         .formula(PairEntries.caps("room.gapTurn") + " * exp(-room.gapTurn / aim.decay)")
         .source(PairEntries.SURVIVAL)
+        .checkedBy("test:SharedSurfaceTest", "test:MatchSurvivalTest")
         .by(r -> PairEntries.matchableAt(r, "room.gapTurn"));
   }
 

@@ -28,6 +28,7 @@ final class SamplingEntries {
         .symbol("g_{\\mathrm{want}}", Unit.MILLIMETRE)
         .formula("aim.detail / aim.pixelsPerDetail")
         .source("sampling theorem asks for 2 pixels; 3 is common practice, no source")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.length("aim.detail").metres() / r.si("aim.pixelsPerDetail"));
   }
 
@@ -37,6 +38,7 @@ final class SamplingEntries {
         .symbol("k_{\\mathrm{far}}", Unit.PIXEL)
         .formula("aim.detail / distance.samplingFar")
         .source("division")
+        .checkedBy("test:DistanceRoutesTest", "test:CameraLibraryTest")
         .by(r -> r.length("aim.detail").over(r.length("distance.samplingFar")));
   }
 
@@ -46,6 +48,7 @@ final class SamplingEntries {
         .symbol("\\mathrm{fine}", Unit.ANSWER)
         .formula("distance.samplingFar <= distance.samplingWanted")
         .source("comparison; the far face is the coarsest")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> Quantity.atMost(r.si("distance.samplingFar"), r.si("distance.samplingWanted")));
   }
 

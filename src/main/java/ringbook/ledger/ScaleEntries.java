@@ -32,6 +32,7 @@ final class ScaleEntries {
         .symbol("A", Unit.CENTIMETRE)
         .formula("max(subject.height, subject.width)")
         .source("definition")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> Math.max(r.si("subject.height"), r.si("subject.width")));
   }
 
@@ -93,6 +94,7 @@ final class ScaleEntries {
         .symbol("\\mathrm{true}", Unit.ANSWER)
         .formula("scale.carried <= aim.tolerance")
         .source("comparison")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> Quantity.atMost(r.si("scale.carried"), r.si("aim.tolerance")));
   }
 
@@ -104,6 +106,7 @@ final class ScaleEntries {
             "sqrt(kit.barError ^ 2 + scale.measured ^ 2) * scale.longest / (aim.tolerance *"
                 + " sqrt(kit.barCount))")
         .source(ERRORS)
+        .checkedBy("test:JobPropertiesTest")
         .by(
             r -> {
               double bar = r.si("kit.barError");
@@ -121,6 +124,7 @@ final class ScaleEntries {
         .rounded(Rounding.decimals(0))
         .formula("max(1, ceil((scale.oneBar * scale.longest / aim.tolerance) ^ 2))")
         .source(ERRORS)
+        .checkedBy("test:JobPropertiesTest")
         .by(
             r -> {
               double ratio = r.si("scale.oneBar") * r.si("scale.longest") / r.si("aim.tolerance");
@@ -134,6 +138,7 @@ final class ScaleEntries {
         .meaning("Two bars whose scales differ by more than this hide a mistake, not chance.")
         .formula("3 * sqrt(2) * scale.oneBar")
         .source("three standard deviations of a difference, common practice, no source")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> 3 * Math.sqrt(2) * r.si("scale.oneBar"));
   }
 

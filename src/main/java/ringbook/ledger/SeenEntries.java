@@ -105,6 +105,7 @@ final class SeenEntries {
         .rounded(Rounding.decimals(0))
         .formula("floor(2 * ring.halfArc / ring.realStep)")
         .source("count of equal turns in an arc")
+        .checkedBy("test:RingRoutesTest")
         .by(r -> Whole.down(2 * r.si("ring.halfArc") / r.si("ring.realStep")));
   }
 

@@ -29,9 +29,11 @@ final class SetEntries {
     return List.of(
         sigma("precision.setAcross", "level precision of all rings", "\\sigma_{\\mathrm{XY,all}}")
             .meaning("Level standard deviation of a point that all photographs of all rings see.")
+            .checkedBy("test:JobPropertiesTest")
             .by(r -> Math.sqrt(middle(r).along(new Vec3(1, 0, 0)))),
         sigma("precision.setUp", "upright precision of all rings", "\\sigma_{\\mathrm{z,all}}")
             .meaning("Upright standard deviation of a point that all photographs of all rings see.")
+            .checkedBy("test:JobPropertiesTest")
             .by(r -> Math.sqrt(middle(r).along(Vec3.UP))),
         Entry.of("precision.setGain", "how much the other rings help")
             .meaning("Upright standard deviation from this ring alone over that from all rings.")
@@ -39,6 +41,7 @@ final class SetEntries {
             .rounded(Rounding.significant(2))
             .formula("precision.ringUp / precision.setUp")
             .source("definition")
+            .checkedBy("test:PrecisionRoutesTest")
             .by(r -> r.si("precision.ringUp") / r.si("precision.setUp")));
   }
 

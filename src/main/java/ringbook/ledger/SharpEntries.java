@@ -40,6 +40,7 @@ final class SharpEntries {
         .symbol("n", Unit.CENTIMETRE)
         .formula("distance.standoff")
         .source("the near face must be sharp")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si("distance.standoff"));
   }
 
@@ -51,6 +52,7 @@ final class SharpEntries {
         .symbol("F", Unit.CENTIMETRE)
         .formula("distance.standoff + aim.sharpShare * distance.turningWidth")
         .source("the share of the depth that one photograph must hold")
+        .checkedBy("test:DistanceRoutesTest")
         .by(
             r ->
                 r.si("distance.standoff") + r.si("aim.sharpShare") * r.si("distance.turningWidth"));
@@ -84,6 +86,7 @@ final class SharpEntries {
         .symbol("c", Unit.MICROMETRE)
         .formula("aim.blurLimit * kit.pixelPitch")
         .source("a stated number of pixels; common practice, no source")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si("aim.blurLimit") * r.si("kit.pixelPitch"));
   }
 
@@ -145,6 +148,7 @@ final class SharpEntries {
         .symbol("N_{1}", Unit.F_STOP)
         .formula("max(sharp.open, kit.widest)")
         .source("the larger of need and possibility")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> Math.max(r.si("sharp.open"), r.si("kit.widest")));
   }
 
@@ -154,6 +158,7 @@ final class SharpEntries {
         .symbol("N_{2}", Unit.F_STOP)
         .formula("min(sharp.closed, kit.narrowest)")
         .source("the smaller of need and possibility")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> Math.min(r.si("sharp.closed"), r.si("kit.narrowest")));
   }
 
@@ -163,6 +168,7 @@ final class SharpEntries {
         .symbol("\\mathrm{window}", Unit.ANSWER)
         .formula("sharp.windowFrom <= sharp.windowTo")
         .source("the edges in the right order")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> Quantity.atMost(r.si("sharp.windowFrom"), r.si("sharp.windowTo")));
   }
 

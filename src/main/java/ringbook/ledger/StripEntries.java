@@ -49,6 +49,7 @@ final class StripEntries {
         .meaning("Distance from lens to face at which the smallest detail just has its pixels.")
         .formula("kit.focalLength * (1 + distance.samplingWanted / kit.pixelPitch)")
         .source(LENS)
+        .checkedBy("test:HoleRoutesTest", "PHO-02")
         .by(StripEntries::standoffOf);
   }
 
@@ -73,6 +74,7 @@ final class StripEntries {
             "kit.pixelsDown * kit.pixelPitch * (strip.standoff - kit.focalLength) /"
                 + " kit.focalLength")
         .source(LENS)
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> side(r, "kit.pixelsDown"));
   }
 
@@ -83,6 +85,7 @@ final class StripEntries {
             "kit.pixelsAcross * kit.pixelPitch * (strip.standoff - kit.focalLength) /"
                 + " kit.focalLength")
         .source(LENS)
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> side(r, "kit.pixelsAcross"));
   }
 
@@ -95,6 +98,7 @@ final class StripEntries {
         .meaning("The longest side of the object, which the row follows.")
         .formula("max(subject.height, subject.width)")
         .source("definition")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> Math.max(r.si("subject.height"), r.si("subject.width")));
   }
 
@@ -113,6 +117,7 @@ final class StripEntries {
         .symbol("k_{B\\mathrm{s}}", Unit.ONE)
         .formula("strip.base / strip.standoff")
         .source("definition")
+        .checkedBy("test:HoleRoutesTest")
         .by(r -> r.si("strip.base") / r.si("strip.standoff"));
   }
 
@@ -179,6 +184,7 @@ final class StripEntries {
             "max(0, ceil((min(subject.height, subject.width) - strip.across) / ((1 -"
                 + " aim.stripOverlap) * strip.across))) + 1")
         .source(FLAT)
+        .checkedBy("test:HoleRoutesTest")
         .by(
             r -> {
               double shorter = Math.min(r.si("subject.height"), r.si("subject.width"));
@@ -193,6 +199,7 @@ final class StripEntries {
         .meaning("Rows times frames in a row.")
         .formula("strip.rows * strip.frames")
         .source("count")
+        .checkedBy("test:HoleRoutesTest", "PHO-11")
         .by(r -> r.si("strip.rows") * r.si("strip.frames"));
   }
 

@@ -27,6 +27,7 @@ final class TileEntries {
         .symbol("u_{\\mathrm{t}}", Unit.CENTIMETRE)
         .formula("min(distance.standoff, distance.largest)")
         .source("the smaller of two limits")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> Math.min(r.si("distance.standoff"), r.si("distance.largest")));
   }
 
@@ -76,6 +77,7 @@ final class TileEntries {
         .rounded(Rounding.decimals(0))
         .formula("distance.tilesAcross * distance.tilesUp")
         .source("rows times columns")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si("distance.tilesAcross") * r.si("distance.tilesUp"));
   }
 }

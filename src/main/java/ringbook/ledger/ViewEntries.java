@@ -74,7 +74,7 @@ final class ViewEntries {
         .symbol(symbol, Unit.DEGREE)
         .formula("2 * atan(" + length + " / (2 * sharp.imageDistance))")
         .source("right triangle of half the side and the image distance")
-        .checkedBy("FOV-14")
+        .checkedBy("FOV-14", "test:CameraLibraryTest")
         .by(r -> AngleOfView.of(r.length(length), r.length("sharp.imageDistance")).radians());
   }
 
@@ -94,6 +94,7 @@ final class ViewEntries {
         .symbol("d_{\\mathrm{a}}", Unit.MILLIMETRE)
         .formula("kit.focalLength / sharp.fNumber")
         .source("definition of the f-number")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si("kit.focalLength") / r.si("sharp.fNumber"));
   }
 
@@ -123,6 +124,7 @@ final class ViewEntries {
         .symbol("\\Delta v", Unit.MICROMETRE)
         .formula("sharp.effective * sharp.blurSpot")
         .source("similar triangles behind the lens; textbooks of optics")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.si("sharp.effective") * r.si("sharp.blurSpot"));
   }
 
@@ -142,6 +144,7 @@ final class ViewEntries {
         .symbol("b_{\\mathrm{print}}", Unit.PIXEL)
         .formula("sharp.printSpot / kit.pixelPitch")
         .source("division")
+        .checkedBy("test:DistanceRoutesTest")
         .by(r -> r.length("sharp.printSpot").over(r.length("kit.pixelPitch")));
   }
 }

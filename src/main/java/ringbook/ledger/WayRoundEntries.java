@@ -35,6 +35,7 @@ final class WayRoundEntries {
         .rounded(Rounding.decimals(0))
         .formula("acos(min(1, room.free / ring.radius))")
         .source("cosine of the elevation")
+        .checkedBy("test:PlanRoutesTest")
         .by(
             r -> {
               double ratio = Math.min(1, r.si("room.free") / r.si("ring.radius"));
@@ -52,6 +53,7 @@ final class WayRoundEntries {
         .symbol("z_{\\mathrm{f}}", Unit.CENTIMETRE)
         .formula("ring.middleHeight + ring.radius * sin(room.raised)")
         .source("sine of the elevation")
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> r.si("ring.middleHeight") + r.si("ring.radius") * Num.sin(r.si("room.raised")));
   }
 
@@ -61,6 +63,7 @@ final class WayRoundEntries {
         .symbol("\\mathrm{reach}_{\\mathrm{f}}", Unit.ANSWER)
         .formula("room.raisedHeight <= place.highestLens")
         .source("comparison")
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> Quantity.atMost(r.si("room.raisedHeight"), r.si("place.highestLens")));
   }
 
@@ -72,6 +75,7 @@ final class WayRoundEntries {
             "cos(aim.incidenceLimit - asin(distance.turningWidth / (2 * ring.radius) *"
                 + " sin(aim.incidenceLimit))) <= cos(room.raised)")
         .source("sine rule and dot product, as for the arc seen well")
+        .checkedBy("test:PlanRoutesTest")
         .by(
             r ->
                 Quantity.answer(
@@ -91,6 +95,7 @@ final class WayRoundEntries {
         .symbol("r_{\\mathrm{w}}", Unit.CENTIMETRE)
         .rule("farthest corner of what is in the way", "room.standing")
         .source("distances in plan")
+        .checkedBy("test:PlanRoutesTest")
         .by(
             r -> {
               double beyond = Standing.beyondMetres(r.scene().place(), RoomEntries.standing(r));
@@ -109,6 +114,7 @@ final class WayRoundEntries {
             "kit.pixelPitch * (room.wider / cos(aim.elevation) - kit.focalLength) /"
                 + " kit.focalLength")
         .source("thin lens, sampling at a distance")
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> RoomEntries.samplingAt(r, r.si("room.wider") / RoomEntries.flat(r)));
   }
 
@@ -119,6 +125,7 @@ final class WayRoundEntries {
         .rounded(Rounding.significant(2))
         .formula("room.widerSampling / distance.samplingMiddle")
         .source("definition")
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> r.si("room.widerSampling") / r.si("distance.samplingMiddle"));
   }
 
@@ -128,6 +135,7 @@ final class WayRoundEntries {
         .symbol("\\mathrm{fine}_{\\mathrm{w}}", Unit.ANSWER)
         .formula("room.widerSampling <= distance.samplingWanted")
         .source("comparison")
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> Quantity.atMost(r.si("room.widerSampling"), r.si("distance.samplingWanted")));
   }
 
@@ -142,6 +150,7 @@ final class WayRoundEntries {
             "room.standing",
             "place.bodyRoom")
         .source("distances in plan")
+        .checkedBy("test:PlanRoutesTest")
         .by(
             r ->
                 Quantity.answer(
@@ -159,6 +168,7 @@ final class WayRoundEntries {
         .symbol("\\mathrm{table}", Unit.ANSWER)
         .formula("room.blockedArc < 360deg")
         .source("one free direction is enough when the object turns")
+        .checkedBy("test:PlanRoutesTest")
         .by(r -> Quantity.answer(r.si("room.blockedArc") < 2 * Math.PI));
   }
 }

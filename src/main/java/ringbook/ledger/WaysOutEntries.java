@@ -89,6 +89,7 @@ final class WaysOutEntries {
         .symbol("c_{N}", Unit.MICROMETRE)
         .formula("sharp.windowTo * sharp.blurSpot")
         .source("similar triangles at the aperture; textbooks of optics")
+        .checkedBy("test:DistanceRoutesTest")
         .by(
             r -> {
               refuseBelowWidest(r);

@@ -71,7 +71,11 @@ public abstract class CheckTable {
       assertThatIllegalArgumentException().as(row.source()).isThrownBy(() -> way.of(row));
       return;
     }
-    double[] found = way.of(row);
+    agrees(row, way.of(row));
+  }
+
+  /** Fails unless our numbers agree with the row within its tolerance. */
+  public static void agrees(Row row, double... found) {
     assertThat(found).as(row.source()).hasSameSizeAs(row.expected());
     for (int i = 0; i < found.length; i++) {
       double expected = CheckValues.number(row.expected().get(i));

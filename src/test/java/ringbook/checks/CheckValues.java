@@ -24,6 +24,16 @@ import org.apache.commons.csv.CSVRecord;
  */
 public final class CheckValues {
 
+  /** All files of this layout. */
+  public static final List<String> FILES =
+      List.of(
+          "check-values.csv",
+          "pictures.csv",
+          "exposure.csv",
+          "geometry.csv",
+          "poses.csv",
+          "contrast.csv");
+
   private CheckValues() {}
 
   /**
@@ -35,6 +45,7 @@ public final class CheckValues {
    * @param expected each component as printed: a number, {@code inf}, {@code refuse}, {@code true}
    *     …
    * @param tolerance absolute; 0 for exact and where a word is expected
+   * @param grade how far to trust it; see above
    * @param source where the value was published
    */
   public record Row(
@@ -43,6 +54,7 @@ public final class CheckValues {
       Map<String, String> inputs,
       List<String> expected,
       double tolerance,
+      String grade,
       String source) {
 
     /** The input as a number; fractions such as {@code 1/125} are worked out. */
@@ -50,10 +62,29 @@ public final class CheckValues {
       return CheckValues.number(word(key));
     }
 
+    /** An input of several numbers with commas between. */
+    public double[] numbers(String key) {
+      String[] parts = word(key).split(",", -1);
+      double[] numbers = new double[parts.length];
+      for (int i = 0; i < parts.length; i++) {
+        numbers[i] = CheckValues.number(parts[i]);
+      }
+      return numbers;
+    }
+
     /** The input as written. */
     public String word(String key) {
       return Objects.requireNonNull(inputs.get(key), () -> id + " has no input " + key);
     }
+  }
+
+  /** The row with that id, from whatever file. */
+  public static Row row(String id) {
+    return FILES.stream()
+        .flatMap(file -> read(file).stream())
+        .filter(row -> row.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no check value " + id));
   }
 
   /** The rows of a file beside this class. */
@@ -88,6 +119,7 @@ public final class CheckValues {
         inputs,
         List.of(line.get("expected").split(";", -1)),
         tolerance.equals("n/a") ? 0 : Double.parseDouble(tolerance),
+        line.get("grade"),
         line.get("source"));
   }
 

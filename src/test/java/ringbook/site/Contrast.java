@@ -6,6 +6,9 @@ package ringbook.site;
  */
 public final class Contrast {
 
+  /** Share of full brightness up to which a colour channel counts as linear. */
+  static final double THRESHOLD = 0.04045;
+
   private Contrast() {}
 
   /** The ratio, 1 to 21, of colours written {@code #rrggbb}. */
@@ -25,6 +28,6 @@ public final class Contrast {
 
   private static double linear(int code) {
     double value = (code & 255) / 255.0;
-    return value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
+    return value <= THRESHOLD ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
   }
 }
