@@ -28,6 +28,7 @@ final class PrintDocument {
     Document document = parse(xhtml);
     Element root = document.getDocumentElement();
     PrintHeadings.close(root);
+    PrintChains.open(root);
     PrintCells.mark(root);
     PrintLeads.mark(root);
     PrintInputs.runIn(root);
