@@ -108,7 +108,12 @@ public final class PhotoReader {
     }
     own.filter(frame -> !frame.hasSidesOf(camera))
         .ifPresent(frame -> doubts.add(resized(frame, camera)));
-    Settings settings = new SettingsReader(tags, camera, doubts).read();
+    // Where nothing is stated, that is said once and not of each setting.
+    List<String> ofSettings = new ArrayList<>();
+    Settings settings = new SettingsReader(tags, camera, ofSettings).read();
+    if (!tags.isEmpty()) {
+      doubts.addAll(ofSettings);
+    }
     return new PhotoFacts(format, own, camera, orientation(tags), settings, doubts);
   }
 

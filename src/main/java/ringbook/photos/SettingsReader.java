@@ -36,6 +36,10 @@ final class SettingsReader {
   /** What some programs write for a focal length they do not know. */
   private static final double FOCAL_PLACEHOLDER_MM = 1;
 
+  /** Sensors of cameras, with room on both sides; common practice, no source. */
+  private static final double LEAST_DIAGONAL_MM = 2;
+
+  private static final double MOST_DIAGONAL_MM = 100;
   private static final double MOST_F_NUMBER = 64;
 
   /** How far a correct focal plane resolution may be off: EXF-13 of exif.csv, and rounding. */
@@ -58,16 +62,17 @@ final class SettingsReader {
   }
 
   Settings read() {
-    Optional<Length> focalLength = focalLength();
+    Optional<Length> stated = focalLength();
     Optional<Length> equivalent = equivalent();
+    Optional<Length> focalLength = stated.filter(f -> fits(f, equivalent));
     Optional<FNumber> fNumber = fNumber();
     OptionalDouble exposure = wanted(TAG_EXPOSURE_TIME, "the exposure time");
     OptionalDouble iso = wanted(TAG_ISO_EQUIVALENT, "the ISO setting");
     Optional<Length> across = side(TAG_FOCAL_PLANE_X_RESOLUTION, camera.columns());
     Optional<Length> down = side(TAG_FOCAL_PLANE_Y_RESOLUTION, camera.rows());
-    boolean both = across.isPresent() && down.isPresent();
-    Optional<Length> width = both ? Optional.of(larger(across.get(), down.get())) : across;
-    Optional<Length> height = both ? Optional.of(smaller(across.get(), down.get())) : down;
+    boolean upright = camera.rows() > camera.columns();
+    Optional<Length> width = upright ? down : across;
+    Optional<Length> height = upright ? across : down;
     compare(focalLength, equivalent, width);
     return new Settings(
         focalLength, equivalent, fNumber, widest(), exposure, iso, width, height, digitalZoom());
@@ -159,6 +164,23 @@ final class SettingsReader {
     return mm >= 1 && mm <= 100 ? Optional.of(Length.ofMillimetres(mm)) : Optional.empty();
   }
 
+  /** Whether focal length and equivalent can be of one camera. */
+  private boolean fits(Length focalLength, Optional<Length> equivalent) {
+    if (equivalent.isEmpty()) {
+      return true;
+    }
+    Length diagonal = Sensor.FULL_FRAME_DIAGONAL.times(focalLength.over(equivalent.get()));
+    double mm = diagonal.millimetres();
+    if (mm >= LEAST_DIAGONAL_MM && mm <= MOST_DIAGONAL_MM) {
+      return true;
+    }
+    doubts.add(
+        "Focal length and 35 mm equivalent together would make a sensor of "
+            + Numbers.significant(mm, 3)
+            + " mm diagonal, which cannot be right; the focal length is taken as unknown.");
+    return false;
+  }
+
   /** Holds the sensor width of the focal plane resolution against that of the equivalent. */
   private void compare(
       Optional<Length> focalLength, Optional<Length> equivalent, Optional<Length> width) {
@@ -191,13 +213,5 @@ final class SettingsReader {
       doubts.add("The photograph states " + name + " as 0 or less: it is unknown.");
     }
     return number;
-  }
-
-  private static Length larger(Length a, Length b) {
-    return a.compareTo(b) >= 0 ? a : b;
-  }
-
-  private static Length smaller(Length a, Length b) {
-    return a.compareTo(b) >= 0 ? b : a;
   }
 }

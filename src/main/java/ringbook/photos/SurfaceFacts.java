@@ -74,7 +74,7 @@ public record SurfaceFacts(double texturedShare, double clippedShare, int spots,
           "One picture cannot tell a highlight from a white spot: move the camera, and a highlight wanders.";
       case PLAIN ->
           "A blurred or dark picture, or one that the object does not fill, looks plain too.";
-      default -> "One picture cannot tell what the sides it does not show are like.";
+      default -> "Noise at a high ISO setting looks textured too, and the other sides may differ.";
     };
   }
 

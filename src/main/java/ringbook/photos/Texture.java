@@ -13,8 +13,9 @@ final class Texture {
   private static final int TILE = 24;
 
   /**
-   * Least slope, in grey levels a pixel, as a root mean square. Measured on rendered pictures:
-   * noise of 3 levels after averaging gives 2.1; printed patterns give above 10.
+   * Least slope, in grey levels a pixel, as a root mean square: above noise, which gives its own
+   * size over √2, and far below a checker of 60 and 190 in squares of 12.5 pixels, which gives 25.
+   * Common practice, no source.
    */
   private static final double LEAST_SLOPE = 3;
 
@@ -37,7 +38,8 @@ final class Texture {
     return texture.tiles == 0 ? 0 : (double) texture.textured / texture.tiles;
   }
 
-  private static double slope(Luma luma, int left, int top) {
+  /** Root mean square of the slope along the poorer direction of the tile at a corner. */
+  static double slope(Luma luma, int left, int top) {
     double xx = 0;
     double xy = 0;
     double yy = 0;

@@ -101,6 +101,13 @@ final class PhotoKitTest {
   }
 
   @Test
+  void what_is_assumed_is_marked_so() {
+    String block =
+        kit(ExifBytes.phone().rational(0x920A, 35, 1).whole(0xA405, 53).without(0x829D)).block();
+    assertThat(block).contains("widest: f/2  # assumed", "closest focus: 35 cm  # assumed");
+  }
+
+  @Test
   void a_photograph_that_hides_how_wide_it_sees_is_refused() {
     Problems problems = new Problems();
     PhotoFacts facts = photos.facts(ExifBytes.phone().without(0xA405));

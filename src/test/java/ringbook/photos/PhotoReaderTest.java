@@ -134,6 +134,28 @@ final class PhotoReaderTest {
   }
 
   @Test
+  void the_focal_plane_of_a_picture_stored_upright_is_turned() {
+    ExifBytes upright =
+        ExifBytes.phone().size(300, 400).rational(0xA20F, 40000, 57).whole(0xA210, 3);
+    Settings settings = photos.facts(upright).settings();
+    assertThat(settings.sensorWidth().orElseThrow().millimetres()).isCloseTo(5.7, within(1e-9));
+    assertThat(settings.sensorHeight()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"425, 1, 26, 707", "11, 10, 300, 0.159"})
+  void a_focal_length_that_the_equivalent_rules_out_is_unknown(
+      int numerator, int denominator, int equivalent, String diagonal) {
+    // By hand: 43.27 mm * focal length / equivalent.
+    PhotoFacts facts =
+        photos.facts(
+            ExifBytes.phone().rational(0x920A, numerator, denominator).whole(0xA405, equivalent));
+    assertThat(facts.settings().focalLength()).isEmpty();
+    assertThat(facts.settings().equivalent()).isPresent();
+    assertThat(facts.doubts()).singleElement().asString().contains(diagonal + " mm diagonal");
+  }
+
+  @Test
   void digital_zoom_is_told() {
     PhotoFacts facts = photos.facts(ExifBytes.phone().rational(0xA404, 22, 10));
     assertThat(facts.settings().digitalZoom()).isEqualTo(2.2);
@@ -165,7 +187,7 @@ final class PhotoReaderTest {
   void a_picture_without_settings_says_so() {
     byte[] plain = ExifBytes.encoded(ExifBytes.grey(400, 300), "jpg");
     PhotoFacts facts = photos.read("plain.jpg", plain).facts().orElseThrow();
-    assertThat(facts.doubts().get(0)).contains("no settings at all");
+    assertThat(facts.doubts()).singleElement().asString().contains("no settings at all");
     assertThat(facts.camera()).isEqualTo(new Frame(400, 300));
   }
 

@@ -75,6 +75,23 @@ final class SurfaceFactsTest {
     assertThat(facts.likely()).isEqualTo(Surface.PLAIN);
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 3, 6})
+  void the_slope_of_noise_is_its_size_over_the_root_of_2(double size) {
+    // Central differences of independent pixels: variance 2 s^2 / 4.
+    SplittableRandom random = new SplittableRandom(3);
+    double spread = size * Math.sqrt(3); // of even noise of that standard deviation
+    double[] levels = random.doubles(250_000, 128 - spread, 128 + spread).toArray();
+    Luma luma = new Luma(500, 500, levels);
+    double sum = 0;
+    for (int tile = 0; tile < 400; tile++) {
+      sum += Texture.slope(luma, 1 + tile % 20 * 24, 1 + tile / 20 * 24);
+    }
+    // The smaller eigenvalue lies a little below the mean of both.
+    assertThat(sum / 400).isBetween(0.9 * size / Math.sqrt(2), size / Math.sqrt(2));
+    assertThat(Texture.share(luma)).isEqualTo(size > 5 ? 1 : 0);
+  }
+
   @Test
   void stripes_are_plain_as_they_hold_in_one_direction_only() {
     SurfaceFacts facts = facts("jpg", 1000, (x, y) -> Math.floor(x * 80) % 2 == 0 ? 60 : 190);
