@@ -29,6 +29,7 @@ final class LumaReader {
   private static final int STRIP_PIXELS = 20_000_000;
 
   private final ImageReader reader;
+  private final int stripPixels;
   private final int width;
   private final int height;
   private final int box;
@@ -36,8 +37,9 @@ final class LumaReader {
   private final int rows;
   private final double[] levels;
 
-  private LumaReader(ImageReader reader) throws IOException {
+  private LumaReader(ImageReader reader, int stripPixels) throws IOException {
     this.reader = reader;
+    this.stripPixels = stripPixels;
     width = reader.getWidth(0);
     height = reader.getHeight(0);
     box = Math.max(1, (Math.max(width, height) + LONG_SIDE / 2) / LONG_SIDE);
@@ -48,6 +50,11 @@ final class LumaReader {
 
   /** The brightness; empty where the pixels cannot be decoded. */
   static Optional<Luma> read(Path file) {
+    return read(file, STRIP_PIXELS);
+  }
+
+  /** The same, decoding about {@code stripPixels} at once. */
+  static Optional<Luma> read(Path file, int stripPixels) {
     try (ImageInputStream bytes = ImageIO.createImageInputStream(file.toFile())) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(bytes);
       if (!readers.hasNext()) {
@@ -56,7 +63,7 @@ final class LumaReader {
       ImageReader reader = readers.next();
       try {
         reader.setInput(bytes);
-        return Optional.of(new LumaReader(reader).read());
+        return Optional.of(new LumaReader(reader, stripPixels).read());
       } finally {
         reader.dispose();
       }
@@ -67,7 +74,7 @@ final class LumaReader {
   }
 
   private Luma read() throws IOException {
-    int strip = Math.max(1, STRIP_PIXELS / width / box);
+    int strip = Math.max(1, stripPixels / width / box);
     for (int row = 0; row < rows; row += strip) {
       int count = Math.min(strip, rows - row);
       ImageReadParam part = reader.getDefaultReadParam();

@@ -18,8 +18,7 @@ import ringbook.units.Length;
 final class StandingInRoomTest {
 
   private static final Obstacle WALL = obstacle("wall", -5, 1, 5, 1, 5, 1.2, -5, 1.2);
-  private static final Obstacle CUPBOARD =
-      obstacle("cupboard", 2, -0.5, 3, -0.5, 3, 0.5, 2, 0.5);
+  private static final Obstacle CUPBOARD = obstacle("cupboard", 2, -0.5, 3, -0.5, 3, 0.5, 2, 0.5);
   private static final Obstacle ROUND = obstacle("barrier", -4, -4, 4, -4, 4, 4, -4, 4);
   private static final Place ROOM = place(WALL, CUPBOARD);
 

@@ -1,6 +1,7 @@
 package ringbook.photos;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -23,6 +24,10 @@ final class SurfaceFactsTest {
   }
 
   private SurfaceFacts facts(String format, int width, Shade shade) {
+    return SurfaceFacts.of(picture(format, width, shade)).orElseThrow();
+  }
+
+  private Path picture(String format, int width, Shade shade) {
     BufferedImage picture = new BufferedImage(width, width * 3 / 4, BufferedImage.TYPE_INT_RGB);
     for (int row = 0; row < picture.getHeight(); row++) {
       for (int column = 0; column < width; column++) {
@@ -32,7 +37,7 @@ final class SurfaceFactsTest {
       }
     }
     byte[] bytes = ExifBytes.encoded(picture, format);
-    return SurfaceFacts.of(new PhotoFolder(folder).write("picture." + format, bytes)).orElseThrow();
+    return new PhotoFolder(folder).write("picture." + format, bytes);
   }
 
   private static double checker(double x, double y) {
@@ -90,6 +95,23 @@ final class SurfaceFactsTest {
     // The smaller eigenvalue lies a little below the mean of both.
     assertThat(sum / 400).isBetween(0.9 * size / Math.sqrt(2), size / Math.sqrt(2));
     assertThat(Texture.share(luma)).isEqualTo(size > 5 ? 1 : 0);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"jpg", "png"})
+  void decoding_in_strips_gives_the_same_brightness(String format) {
+    Path picture = picture(format, 2300, (x, y) -> 255 * x * y);
+    Luma whole = LumaReader.read(picture).orElseThrow();
+    Luma strips = LumaReader.read(picture, 100_000).orElseThrow();
+    assertThat(whole.columns()).isEqualTo(1150);
+    assertThat(whole.rows()).isEqualTo(862);
+    for (int row = 0; row < whole.rows(); row += 7) {
+      for (int column = 0; column < whole.columns(); column += 11) {
+        assertThat(strips.at(column, row)).isEqualTo(whole.at(column, row));
+        double known = 255 * (column + 0.5) * 2 / 2300 * (row + 0.5) * 2 / 2300;
+        assertThat(whole.at(column, row)).isCloseTo(known, within(3.0));
+      }
+    }
   }
 
   @Test

@@ -91,8 +91,7 @@ final class SceneBoundsTest {
     Scene scene = draft.change(equivalent, equivalent.unit().toSi(24)).build();
     // The sensor stays: 8 mm of diagonal, by Pythagoras from 6.4 and 4.8.
     double focal = 24 * 8 / Math.sqrt(36 * 36 + 24 * 24);
-    assertThat(scene.kit().lens().focalLength().millimetres())
-        .isCloseTo(focal, within(1e-9));
+    assertThat(scene.kit().lens().focalLength().millimetres()).isCloseTo(focal, within(1e-9));
   }
 
   @Test
