@@ -47,6 +47,22 @@ final class CheckedByTest {
   }
 
   @Test
+  void many_entries_say_how_and_whence_and_what_proves_them() {
+    long complete =
+        Ledger.standard().quantities().stream()
+            .filter(quantity -> !(quantity.definition() instanceof Quantity.Given))
+            .filter(quantity -> quantity.formula().isPresent() || !rule(quantity).isBlank())
+            .filter(quantity -> quantity.unit() != null && !quantity.source().isBlank())
+            .filter(quantity -> !quantity.checks().isEmpty())
+            .count();
+    assertThat(complete).isGreaterThanOrEqualTo(120);
+  }
+
+  private static String rule(Quantity quantity) {
+    return quantity.definition() instanceof Quantity.ByRule by ? by.rule() : "";
+  }
+
+  @Test
   void every_check_an_entry_names_exists() throws IOException {
     Set<String> known = new TreeSet<>();
     for (String file : CheckValues.FILES) {

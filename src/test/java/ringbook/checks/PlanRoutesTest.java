@@ -30,7 +30,7 @@ final class PlanRoutesTest extends RouteTable {
 
   private static final GeometryFactory PLANE = new GeometryFactory();
   private static final Point MIDDLE = PLANE.createPoint(new Coordinate(0, 0));
-  private static final int DIRECTIONS = 1440;
+  private static final int DIRECTIONS = 360;
 
   /** Random scenes with one to three boxes and wedges about where the person would stand. */
   @Override
