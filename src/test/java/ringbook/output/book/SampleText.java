@@ -9,11 +9,12 @@ final class SampleText {
       "<data class=\"quantity\" data-key=\"distance.standoff\" value=\"0.405\">40.5 cm</data>";
 
   static final String DISTANCE_OPENING =
-      """
+      fill(
+          """
       <p>Hold the camera too far away and the object is a small thing in the middle of much
       background. Hold it too near and a part is cut off. Between the two there is one distance that
       uses the whole frame: the <em>standoff</em>, measured from the lens to the near face of the
-      object. For this group it is %1$s.</p>
+      object. For this group it is %1.</p>
       <p>Two things ask for it. The object’s width must fit in one side of the frame, and its height
       in the other. Each asks for a distance of its own; the larger of the two wins, because at the
       smaller one something is cut off. A little air round the object is wanted too, for the hand is
@@ -32,17 +33,18 @@ final class SampleText {
       find where you would stand. Read <a href="course:sharp-throughout">the next lesson</a> for what
       the lens must be set to, and <a href="course:one-ring#one-ring-turn">how far to turn</a> for what
       comes after that.</p>
-      """
-          .formatted(STANDOFF);
+      """,
+          STANDOFF);
 
   static final String DISTANCE_WORKING =
-      """
+      fill(
+          """
       <h3>Worked out for this group</h3>
       <div class="working" id="w-standoff" data-key="distance.acrossNeeded">
       <p>The distance the height asks for comes from similar triangles: what the lens sees grows with
       the distance.</p>
-      <p class="formula">%1$s</p>
-      <p class="result">%2$s</p>
+      <p class="formula">%1</p>
+      <p class="result">%2</p>
       <ul class="inputs"><li>f <a href="course:quantities#kit.focalLength">focal length</a>: 6.4 mm</li>
       <li>h <a href="course:quantities#subject.height">height</a>: 36 cm</li></ul>
       </div>
@@ -51,12 +53,13 @@ final class SampleText {
       class="al-right">standoff</th></tr></thead>
       <tbody><tr><td>long</td><td>36 cm</td><td class="al-right">40.5 cm</td></tr>
       <tr><td>short</td><td>30 cm</td><td class="al-right">38.2 cm</td></tr></tbody></table>
-      """
-          .formatted(formula("d equals f times h over s", 11), STANDOFF);
+      """,
+          formula("d equals f times h over s", 11), STANDOFF);
 
   static final String DISTANCE_CLOSING =
-      """
-      <div class="caution"><h3>Mind your back and the cable</h3><p>Standing at %1$s from a low table
+      fill(
+          """
+      <div class="caution"><h3>Mind your back and the cable</h3><p>Standing at %1 from a low table
       bends the back. Raise the table or sit. Lay cables along the wall, never across the ring, and
       let the keeper of the object move it.</p></div>
       <h2>When the room is too small</h2>
@@ -72,13 +75,14 @@ final class SampleText {
       <div class="slips"><h3>Slips</h3><ul><li>Measured to the middle instead of to the near face: the
       photos come out 15 cm too near.</li><li>Used the equivalent focal length: the answer is four times
       too large.</li></ul></div>
-      <div class="summary"><h3>On a card</h3><ul><li>Standoff %1$s to the near face.</li><li>Hold the
+      <div class="summary"><h3>On a card</h3><ul><li>Standoff %1 to the near face.</li><li>Hold the
       camera upright.</li><li>Keep the string tight.</li></ul></div>
-      """
-          .formatted(STANDOFF);
+      """,
+          STANDOFF);
 
   static final String SHARP_OPENING =
-      """
+      fill(
+          """
       <h2>Why near and far are not sharp together</h2>
       <p>A lens is sharp at one distance only. Before and behind it every point of the object becomes a
       small disc. While that disc is smaller than a pixel or two nobody can tell; when it grows, the
@@ -86,13 +90,13 @@ final class SampleText {
       Closing the aperture makes the discs smaller. Closing it too far makes everything soft at once,
       for light bends at the edge of a small hole.</p>
       <p>So there is a window of settings: wide enough open to avoid the bending, closed enough for the
-      depth. Inside the window everything that matters is sharp at a standoff of %1$s. A phone offers
+      depth. Inside the window everything that matters is sharp at a standoff of %1. A phone offers
       no choice of aperture, and then only the distance helps.</p>
       <p>Focus a little behind the near face, about a third of the way in. This is no magic number; it
       follows from the two discs, near and far, having to be of the same size. Lock the focus there and
       do not let the camera find it anew in every photograph.</p>
-      """
-          .formatted(STANDOFF);
+      """,
+          STANDOFF);
 
   static final String SHARP_CLOSING =
       """
@@ -135,11 +139,12 @@ final class SampleText {
       """;
 
   static final String SOLUTION =
-      """
-      <p>The height asks for the larger distance, so it decides.</p><p>%1$s</p><p>Measured to the middle of
+      fill(
+          """
+      <p>The height asks for the larger distance, so it decides.</p><p>%1</p><p>Measured to the middle of
       the object it would be 10 cm more; that is the usual slip.</p>
-      """
-          .formatted(formula("d equals f times h over s equals 50.3 centimetres", 14));
+      """,
+          formula("d equals f times h over s equals 50.3 centimetres", 14));
 
   /** Key, name and value of the appendix' rows. */
   static final String[][] QUANTITIES = {
@@ -161,12 +166,21 @@ final class SampleText {
   static String formula(String said, double wideEm) {
     return String.format(
         Locale.ROOT,
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"math\" role=\"img\" aria-label=\"%s\""
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"math\" role=\"img\" aria-label=\"%1\""
             + " viewBox=\"0 0 %.0f 200\" style=\"width:%.2fem;height:2em;vertical-align:-0.7em\">"
             + "<path d=\"M0 130H%.0fV110H0Z M20 60h60v20h-60Z M20 160h60v20h-60Z\"/></svg>",
         said,
         wideEm * 100,
         wideEm,
         wideEm * 100);
+  }
+
+  /** Puts the parts in place of the marks %1 to %9; without any locale. */
+  private static String fill(String text, String... parts) {
+    String filled = text;
+    for (int i = 0; i < parts.length; i++) {
+      filled = filled.replace("%" + (i + 1), parts[i]);
+    }
+    return filled;
   }
 }
