@@ -166,7 +166,7 @@ final class SampleText {
   static String formula(String said, double wideEm) {
     return String.format(
         Locale.ROOT,
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"math\" role=\"img\" aria-label=\"%1\""
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"math\" role=\"img\" aria-label=\"%s\""
             + " viewBox=\"0 0 %.0f 200\" style=\"width:%.2fem;height:2em;vertical-align:-0.7em\">"
             + "<path d=\"M0 130H%.0fV110H0Z M20 60h60v20h-60Z M20 160h60v20h-60Z\"/></svg>",
         said,
