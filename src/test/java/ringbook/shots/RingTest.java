@@ -44,6 +44,17 @@ final class RingTest {
   }
 
   @Test
+  void stacks_rings_evenly_from_the_lowest_to_the_highest() {
+    Ring ring = ring(1000, 0, 8);
+    assertThat(ring.stack(Angle.ofDegrees(10), Angle.ofDegrees(70), 4))
+        .extracting(one -> Math.rint(one.elevation().degrees() * 1e6) / 1e6)
+        .containsExactly(10.0, 30.0, 50.0, 70.0);
+    assertThat(ring.stack(Angle.ofDegrees(10), Angle.ofDegrees(70), 1))
+        .extracting(one -> Math.rint(one.elevation().degrees() * 1e6) / 1e6)
+        .containsExactly(10.0);
+  }
+
+  @Test
   void refuses_a_ring_without_stations() {
     assertThatThrownBy(() -> ring(1000, 0, 0)).hasMessageContaining("photos must be at least 1");
     assertThatThrownBy(() -> ring(0, 0, 3)).hasMessageContaining("distance must be");

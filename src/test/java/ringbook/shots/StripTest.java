@@ -71,5 +71,7 @@ final class StripTest {
   @Test
   void refuses_a_row_that_never_moves_on() {
     assertThatThrownBy(() -> strip(1, 1, 5)).hasMessageContaining("overlap must be");
+    assertThatThrownBy(() -> strip(1, -0.01, 5)).hasMessageContaining("overlap must be");
+    assertThat(strip(1, 0, 5).fewest()).isEqualTo(5); // edge to edge
   }
 }
