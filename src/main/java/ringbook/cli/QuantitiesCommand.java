@@ -119,6 +119,9 @@ final class QuantitiesCommand implements Callable<Integer> {
           .append("  ");
       table.append(quantity.name()).append('\n');
       String indent = " ".repeat(keyWidth + 2);
+      if (!quantity.inputs().isEmpty() || quantity.definition() instanceof Quantity.ByRule) {
+        table.append(indent).append(quantity.meaning()).append('\n');
+      }
       Working working = Working.of(reckoning, quantity.key());
       working.formula().ifPresent(line -> table.append(indent).append(line.text()).append('\n'));
       if (!working.rule().isEmpty()) {

@@ -20,7 +20,20 @@ final class FitnessEntries {
   private FitnessEntries() {}
 
   static List<Quantity> entries() {
-    return List.of(matt(), textured(), stepAdvised(), stepKept(), score(), fit());
+    return List.of(
+        matt(),
+        opaque(),
+        textured(),
+        distinct(),
+        still(),
+        thinPixels(),
+        thin(),
+        size(),
+        clear(),
+        stepAdvised(),
+        stepKept(),
+        score(),
+        fit());
   }
 
   private static Surface surface(Reckoning r) {
@@ -32,11 +45,24 @@ final class FitnessEntries {
   }
 
   private static Quantity matt() {
-    return answer("fitness.matt", "matt and opaque?", "matt")
-        .meaning("Whether the surface neither shines nor lets light through.")
-        .rule("yes for a textured or a plain surface, no for a glossy or a clear one")
-        .source("highlights and what shines through wander with the camera")
-        .by(r -> Quantity.answer(isMatt(r)));
+    return answer("fitness.matt", "free of shine?", "matt")
+        .meaning(
+            "Whether highlights stay away. If not: move lamps and windows out of the mirror direction, cross"
+                + " polarising filters, or ask the keeper about a dulling spray that comes off again; spray only"
+                + " with fresh air, away from eyes, food and flames.")
+        .rule("no for a glossy surface, yes for the others")
+        .source("a highlight wanders with the camera; common practice, no source")
+        .by(r -> Quantity.answer(surface(r) != Surface.GLOSSY));
+  }
+
+  private static Quantity opaque() {
+    return answer("fitness.opaque", "opaque?", "opaque")
+        .meaning(
+            "Whether the surface hides what lies behind it. If not: choose another object; a coating is for the"
+                + " keeper to decide.")
+        .rule("no for a clear surface, yes for the others")
+        .source("what shines through moves against the surface; common practice, no source")
+        .by(r -> Quantity.answer(surface(r) != Surface.CLEAR));
   }
 
   private static boolean isMatt(Reckoning r) {
@@ -45,10 +71,78 @@ final class FitnessEntries {
 
   private static Quantity textured() {
     return answer("fitness.textured", "texture to hold on to?", "texture")
-        .meaning("Whether the surface has texture all over that can be found again.")
+        .meaning(
+            "Whether the surface has texture all over that can be found again. If not: take smaller turns, let"
+                + " patterned paper or small stickers beside the object carry the matching, and touch the object"
+                + " itself only if its keeper agrees.")
         .rule("yes for a textured surface")
         .source(MEASURED)
         .by(r -> Quantity.answer(surface(r) == Surface.TEXTURED));
+  }
+
+  private static Quantity distinct() {
+    return answer("fitness.distinct", "different from every side?", "distinct")
+        .meaning(
+            "Whether no two sides look the same, so that none can be taken for another. If not: leave a patterned"
+                + " sheet or a few odd things around it, in view and unmoved.")
+        .formula("subject.alike <= 1")
+        .source(
+            "alike sides gave false matches at half a turn on published picture sets; common practice")
+        .checkedBy("test:FitnessTest")
+        .by(r -> Quantity.atMost(r.si("subject.alike"), 1));
+  }
+
+  private static Quantity still() {
+    return answer("fitness.still", "does it keep still?", "still")
+        .meaning(
+            "Whether nothing moves by more than one pixel between photographs. If it does: stop the draught, let it"
+                + " settle, tie loose parts back; never tie what could break.")
+        .formula("subject.sway <= distance.samplingNear")
+        .source("one pixel; common practice, no source")
+        .checkedBy("test:FitnessTest")
+        .by(r -> Quantity.atMost(r.si("subject.sway"), r.si("distance.samplingNear")));
+  }
+
+  private static Quantity thinPixels() {
+    return Entry.of("fitness.thinPixels", "pixels across the thinnest part")
+        .meaning("How many pixels span the thinnest part at the far face.")
+        .symbol("k_{\\mathrm{t}}", Unit.PIXEL)
+        .formula("subject.thinnest / distance.samplingFar")
+        .source("size over sampling distance")
+        .checkedBy("test:FitnessTest")
+        .by(r -> r.si("subject.thinnest") / r.si("distance.samplingFar"));
+  }
+
+  private static Quantity thin() {
+    return answer("fitness.thin", "thin parts sampled finely enough?", "thin")
+        .meaning(
+            "Whether the thinnest part spans as many pixels as the smallest detail must. If not: take a closer set"
+                + " of that part, and mind that thin parts break easily.")
+        .formula("aim.pixelsPerDetail <= fitness.thinPixels")
+        .source("comparison")
+        .checkedBy("test:FitnessTest")
+        .by(r -> Quantity.atMost(r.si("aim.pixelsPerDetail"), r.si("fitness.thinPixels")));
+  }
+
+  private static Quantity size() {
+    return answer("fitness.size", "large enough for this lens?", "size")
+        .meaning(
+            "Whether the lens may come near enough for the object to fill the frame. If not: a lens that focuses"
+                + " closer, or be content with less of the frame.")
+        .formula("distance.heldOff <= 0")
+        .source("closest focus against the standoff wanted")
+        .checkedBy("test:FitnessTest")
+        .by(r -> Quantity.atMost(r.si("distance.heldOff"), 0));
+  }
+
+  private static Quantity clear() {
+    return answer("fitness.clear", "ring clear of walls and furniture?", "clear")
+        .meaning(
+            "Whether the whole ring finds room. If not: another place, a turntable, or a gap that is planned.")
+        .formula("ring.floorDistance <= room.free")
+        .source("comparison")
+        .checkedBy("test:FitnessTest")
+        .by(r -> Quantity.atMost(r.si("ring.floorDistance"), r.si("room.free")));
   }
 
   private static Quantity stepAdvised() {
@@ -80,29 +174,32 @@ final class FitnessEntries {
 
   private static final String[] REASONS = {
     "fitness.matt",
+    "fitness.opaque",
     "fitness.textured",
+    "fitness.distinct",
+    "fitness.still",
+    "fitness.size",
+    "fitness.clear",
     "distance.fine",
     "sharp.window",
     "ring.reachable",
-    "rings.topReachable",
-    "room.free",
-    "ring.floorDistance"
+    "rings.topReachable"
   };
 
   private static Quantity score() {
     return Entry.of("fitness.score", "reasons that speak for the object")
         .meaning(
-            "How many of seven hold: matt, textured, detail reached, sharp throughout, ring within"
-                + " reach, top within reach, ring free.")
+            "How many of eleven hold: free of shine, opaque, textured, different from every side, still, large enough for"
+                + " the lens, ring clear, detail reached, sharp throughout, ring within reach, top within reach.")
         .symbol("F_{\\mathrm{o}}", Unit.PIECE)
         .rounded(Rounding.decimals(0))
         .rule("one for each reason that holds", REASONS)
         .source("common practice, no source")
         .by(
             r -> {
-              double sum = Quantity.atMost(r.si("ring.floorDistance"), r.si("room.free"));
-              for (int i = 0; i < 6; i++) {
-                sum += r.si(REASONS[i]);
+              double sum = 0;
+              for (String reason : REASONS) {
+                sum += r.si(reason);
               }
               return sum;
             });
@@ -111,12 +208,17 @@ final class FitnessEntries {
   private static Quantity fit() {
     return answer("fitness.fit", "object fit for this kit and place?", "fit")
         .meaning(
-            "Whether what cannot be made up for holds: matt, detail reached, ring within reach.")
-        .formula("both(fitness.matt, distance.fine, ring.reachable)")
+            "Whether what is hard to make up for holds: free of shine, opaque, still, detail reached, ring within"
+                + " reach.")
+        .formula("both(fitness.matt, fitness.opaque, fitness.still, distance.fine, ring.reachable)")
         .source("common practice, no source")
         .by(
             r ->
                 Quantity.answer(
-                    r.yes("fitness.matt") && r.yes("distance.fine") && r.yes("ring.reachable")));
+                    r.yes("fitness.matt")
+                        && r.yes("fitness.opaque")
+                        && r.yes("fitness.still")
+                        && r.yes("distance.fine")
+                        && r.yes("ring.reachable")));
   }
 }

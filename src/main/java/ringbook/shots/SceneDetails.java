@@ -141,6 +141,11 @@ public final class SceneDetails {
         .in(Unit.CENTIMETRE, 0.1, 1000, NONE);
     add("subject.holeTilt", "rise of the hole's axis, seen from outside", "\\delta_{\\mathrm{h}}")
         .in(Unit.DEGREE, -90, 90, 0);
+    add("subject.thinnest", "thickness of its thinnest part", "t_{\\mathrm{o}}")
+        .in(Unit.MILLIMETRE, 0.01, 1000, NONE);
+    add("subject.alike", "sides that look the same", "m_{\\mathrm{o}}").in(Unit.PIECE, 1, 360, 1);
+    add("subject.sway", "how far a part moves between photographs", "v_{\\mathrm{o}}")
+        .in(Unit.MILLIMETRE, 0, 100, 0);
   }
 
   private static void place() {

@@ -29,6 +29,7 @@ final class CheckedByTest {
 
   static {
     EXCEPTIONS.put("fitness.matt", "the word the scene states for the surface, looked up");
+    EXCEPTIONS.put("fitness.opaque", "the word the scene states for the surface, looked up");
     EXCEPTIONS.put("fitness.textured", "the word the scene states for the surface, looked up");
     EXCEPTIONS.put("fitness.score", "a count of our own reasons; not a fact of the world");
     EXCEPTIONS.put("fitness.fit", "our own summing up of three entries that are checked");
