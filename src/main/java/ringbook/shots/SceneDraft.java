@@ -7,17 +7,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import ringbook.optics.Kit;
-import ringbook.optics.Lens;
-import ringbook.optics.Sensor;
 import ringbook.shots.Place.Obstacle;
 import ringbook.shots.SceneField.NumberField;
 import ringbook.shots.SceneField.WordField;
-import ringbook.units.Angle;
-import ringbook.units.FNumber;
-import ringbook.units.Length;
-import ringbook.units.Num;
 import ringbook.units.Numbers;
-import ringbook.units.Words;
 
 /**
  * A scene as it is being stated, field by field, and the checks that make it one. Every fault is
@@ -27,12 +20,6 @@ import ringbook.units.Words;
  * by the equivalent alone; {@link Kit.Basis} then says how much to trust it.
  */
 public final class SceneDraft {
-
-  /**
-   * Sensor diagonal assumed where only the 35 mm equivalent is known. Common practice for small
-   * phone sensors, no source.
-   */
-  static final Length ASSUMED_DIAGONAL = Length.ofMillimetres(8);
 
   /**
    * One thing wrong with the draft.
@@ -168,7 +155,7 @@ public final class SceneDraft {
     if (!faults.isEmpty() || !unread.isEmpty()) {
       throw new IllegalStateException("the draft has faults: " + faults + " " + unread);
     }
-    return new Scene(kit(), subject(), place(), aim());
+    return assembly().scene();
   }
 
   private void checkField(SceneField field, List<Fault> faults) {
@@ -247,7 +234,7 @@ public final class SceneDraft {
               "more pixels down than across",
               "'pixels across' is the long side: swap the two"));
     }
-    if (narrowest() < numbers.get("kit.widest")) {
+    if (assembly().narrowest() < numbers.get("kit.widest")) {
       faults.add(
           new Fault(
               "kit.narrowest",
@@ -261,7 +248,7 @@ public final class SceneDraft {
               "the highest ISO setting is below the lowest",
               "swap 'base iso' and 'highest iso', or state both"));
     }
-    if (numbers.get("kit.closestFocus") <= focalLength()) {
+    if (numbers.get("kit.closestFocus") <= assembly().focalLength()) {
       faults.add(
           new Fault(
               "kit.closestFocus",
@@ -313,95 +300,7 @@ public final class SceneDraft {
     return numbers.getOrDefault(key, SceneDetails.usual(key).orElseThrow());
   }
 
-  private double narrowest() {
-    return numbers.getOrDefault("kit.narrowest", numbers.get("kit.widest"));
-  }
-
-  private Kit kit() {
-    int across = (int) Num.round(numbers.get("kit.pixelsAcross"));
-    int down = (int) Num.round(numbers.get("kit.pixelsDown"));
-    Kit.Basis known = basis;
-    Length width;
-    Length height;
-    if (has("kit.sensorWidth") && has("kit.sensorHeight")) {
-      width = length("kit.sensorWidth");
-      height = length("kit.sensorHeight");
-    } else {
-      known = has("kit.focalLength") ? Kit.Basis.FROM_EQUIVALENT : Kit.Basis.ASSUMED;
-      double diagonalPixels = Num.hypot(across, down);
-      Length diagonal =
-          Sensor.FULL_FRAME_DIAGONAL.times(focalLength() / numbers.get("kit.equivalent"));
-      width = diagonal.times(across / diagonalPixels);
-      height = diagonal.times(down / diagonalPixels);
-    }
-    Lens lens =
-        new Lens(
-            new Length(focalLength()),
-            new FNumber(numbers.get("kit.widest")),
-            new FNumber(narrowest()),
-            length("kit.closestFocus"));
-    return new Kit(
-        words.get("kit.name"),
-        new Sensor(width, height, across, down),
-        lens,
-        known,
-        SceneDetails.pick("kit", numbers));
-  }
-
-  private double focalLength() {
-    if (has("kit.focalLength")) {
-      return numbers.get("kit.focalLength");
-    }
-    Length diagonal =
-        has("kit.sensorWidth") && has("kit.sensorHeight")
-            ? new Length(Num.hypot(numbers.get("kit.sensorWidth"), numbers.get("kit.sensorHeight")))
-            : ASSUMED_DIAGONAL;
-    return numbers.get("kit.equivalent") * diagonal.over(Sensor.FULL_FRAME_DIAGONAL);
-  }
-
-  private Subject subject() {
-    Length width = length("subject.width");
-    return new Subject(
-        words.get("subject.name"),
-        Subject.Outline.valueOf(Words.upper(words.get("subject.outline"))),
-        length("subject.height"),
-        width,
-        has("subject.depth") ? length("subject.depth") : width,
-        Subject.Surface.valueOf(Words.upper(words.get("subject.surface"))),
-        SceneDetails.pick("subject", numbers));
-  }
-
-  private Place place() {
-    return new Place(
-        length("place.tableHeight"),
-        length("place.lowestLens"),
-        length("place.highestLens"),
-        obstacles,
-        SceneDetails.pick("place", numbers));
-  }
-
-  private Aim aim() {
-    return new Aim(
-        length("aim.detail"),
-        numbers.get("aim.pixelsPerDetail"),
-        numbers.get("aim.fill"),
-        Aim.Hold.valueOf(Words.upper(words.get("aim.hold"))),
-        numbers.get("aim.sharpShare"),
-        numbers.get("aim.blurLimit"),
-        numbers.get("aim.diffractionLimit"),
-        angle("aim.elevation"),
-        angle("aim.step"),
-        angle("aim.stepLimit"),
-        angle("aim.incidenceLimit"),
-        angle("aim.decay"),
-        SceneDetails.pick("aim", numbers));
-  }
-
-  private Length length(String key) {
-    return new Length(numbers.get(key));
-  }
-
-  private Angle angle(String key) {
-    return new Angle(numbers.get(key));
+  private SceneAssembly assembly() {
+    return new SceneAssembly(numbers, words, obstacles, basis);
   }
 }
