@@ -9,7 +9,7 @@ import ringbook.ledger.Working;
  *
  * @param happened one kind sentence on what was found
  * @param working how the right answer comes about, line by line; empty where there is nothing to
- *     work out
+ *     work out or the number is right
  * @param next what to do next; empty where nothing is left to do
  */
 public record Feedback(String happened, List<String> working, String next) {
@@ -21,24 +21,28 @@ public record Feedback(String happened, List<String> working, String next) {
   /** What to tell the learner about {@code mark}. */
   public static Feedback of(Mark mark) {
     FeedbackWords words = new FeedbackWords(mark);
-    List<String> working =
-        mark.exercise()
-            .task()
-            .show(
-                new Task.Cases<List<String>>() {
-                  @Override
-                  public List<String> number(NumberTask task) {
-                    return lines(mark.exercise());
-                  }
-
-                  @Override
-                  public List<String> choice(ChoiceTask task) {
-                    ChoiceTask.Option right = task.options().get(task.rightIndex());
-                    return List.of(mark.exercise().answerText(), right.because().markdown());
-                  }
-                });
     return new Feedback(
-        mark.verdict().show(words), working, mark.verdict().show(new NextWords(mark)));
+        mark.verdict().show(words), working(mark), mark.verdict().show(new NextWords(mark)));
+  }
+
+  private static List<String> working(Mark mark) {
+    boolean numberIsRight =
+        mark.verdict() instanceof Verdict.Right || mark.verdict() instanceof Verdict.UnitMissing;
+    return mark.exercise()
+        .task()
+        .show(
+            new Task.Cases<List<String>>() {
+              @Override
+              public List<String> number(NumberTask task) {
+                return numberIsRight ? List.of() : lines(mark.exercise());
+              }
+
+              @Override
+              public List<String> choice(ChoiceTask task) {
+                ChoiceTask.Option right = task.options().get(task.rightIndex());
+                return List.of(mark.exercise().answerText(), right.because().markdown());
+              }
+            });
   }
 
   /** The workings in plain lines; where there are several, each under its name. */
