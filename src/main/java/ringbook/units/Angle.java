@@ -20,11 +20,6 @@ public record Angle(double radians) implements Comparable<Angle> {
     Require.finite("angle in radians", radians);
   }
 
-  /** So many radians; finite, also below 0. */
-  public static Angle ofRadians(double radians) {
-    return new Angle(radians);
-  }
-
   /** So many degrees; finite, also below 0. */
   public static Angle ofDegrees(double degrees) {
     return new Angle(Unit.DEGREE.toSi(degrees));
