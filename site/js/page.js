@@ -73,6 +73,28 @@
     });
   }
 
+  /* For all scripts of the page: a new element at the end of another, and a button. */
+  function part(parent, name, style, text) {
+    var element = document.createElement(name);
+    if (style) {
+      element.className = style;
+    }
+    if (text) {
+      element.textContent = text;
+    }
+    parent.appendChild(element);
+    return element;
+  }
+
+  function button(parent, style, text, pressed) {
+    var made = part(parent, "button", style, text);
+    made.type = "button";
+    made.addEventListener("click", pressed);
+    return made;
+  }
+
+  window.RingbookPage = { part: part, button: button };
+
   document.addEventListener("DOMContentLoaded", function () {
     hangUpLamp();
     bringStationIntoView();

@@ -34,10 +34,13 @@ record LayerRules(String base) {
           "shots",
           "assess",
           "ledger",
+          "values",
+          "plans",
           "exercises",
           "figures",
           "browser",
           "charts",
+          "meshes",
           "course",
           "sheets",
           "output",
@@ -45,7 +48,7 @@ record LayerRules(String base) {
           "cli");
 
   /** Layers that are compiled for the browser too. */
-  static final List<String> PURE = UPWARDS.subList(0, UPWARDS.indexOf("browser"));
+  static final List<String> PURE = UPWARDS.subList(0, UPWARDS.indexOf("browser") + 1);
 
   private static final Set<String> MATH = Set.of("sqrt", "abs", "floor", "ceil", "max", "min");
 
@@ -62,8 +65,13 @@ record LayerRules(String base) {
               "replaceFirst",
               "lines",
               "indent",
+              "strip",
+              "isBlank",
+              "trim",
               "toLowerCase",
               "toUpperCase"),
+          "java.lang.Character",
+          Set.of("isLetter", "isDigit", "isLetterOrDigit", "isWhitespace", "getType"),
           "java.lang.Class",
           Set.of("forName"),
           "java.util.Collections",
@@ -116,7 +124,12 @@ record LayerRules(String base) {
     String[] known =
         Stream.concat(
                 Stream.of(pure()),
-                Stream.of("java.lang", "java.util", "java.util.function", "java.util.stream"))
+                Stream.of(
+                    "java.lang",
+                    "java.util",
+                    "java.util.function",
+                    "java.util.stream",
+                    "org.teavm.jso"))
             .toArray(String[]::new);
     return classes()
         .that()
@@ -125,6 +138,17 @@ record LayerRules(String base) {
         .onlyDependOnClassesThat(
             JavaClass.Predicates.resideInAnyPackage(known)
                 .or(describe("primitive", c -> c.getBaseComponentType().isPrimitive())));
+  }
+
+  /** Only the layer the pages call knows that it is compiled for them. */
+  ArchRule noScriptBelow() {
+    return noClasses()
+        .that()
+        .resideOutsideOfPackages(in("browser"), in("build"))
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.teavm..")
+        .allowEmptyShould(true);
   }
 
   /** Classes of java.lang and java.util that the pure layers leave alone. */

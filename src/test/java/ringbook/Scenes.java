@@ -65,6 +65,12 @@ public final class Scenes {
     return draft.build();
   }
 
+  /** The pot with its cavity stated: open at the top. */
+  public static Scene potWithHole() {
+    return with(
+        pot(), "subject.holeDiameter", "23", "subject.holeDepth", "34", "subject.holeTilt", "90");
+  }
+
   /**
    * {@code scene} with some fields changed: key, number in the field's unit (or word), and so on.
    */
@@ -111,8 +117,13 @@ public final class Scenes {
 
   /** Seeds for properties: {@code -Dseed=17} repeats one, {@code -Dseeds=5000} runs more. */
   public static LongStream seeds() {
+    return seeds(200);
+  }
+
+  /** The same with another number of seeds where none is asked for. */
+  public static LongStream seeds(int usual) {
     Long one = Long.getLong("seed");
-    return one != null ? LongStream.of(one) : LongStream.range(0, Long.getLong("seeds", 200));
+    return one != null ? LongStream.of(one) : LongStream.range(0, Long.getLong("seeds", usual));
   }
 
   private static double draw(SplittableRandom random, double low, double high) {

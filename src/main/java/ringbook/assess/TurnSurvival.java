@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import ringbook.units.Angle;
+import ringbook.units.Num;
 
 /**
  * How many matches survived a turn on real photographs: the outside check of {@link MatchSurvival}.
@@ -136,7 +137,13 @@ public record TurnSurvival(String name, List<Row> rows) {
    * @param confirmed median count of those that the known poses of the cameras bear out; empty
    *     where the poses are not known
    */
-  public record Row(Angle turn, double tied, OptionalDouble confirmed) {}
+  public record Row(Angle turn, double tied, OptionalDouble confirmed) {
+
+    /** The most trustworthy count. */
+    double count() {
+      return confirmed.orElse(tied);
+    }
+  }
 
   /** The count at each turn over the count at the first; {@code tied} counts. */
   public List<Double> shares() {
@@ -145,6 +152,30 @@ public record TurnSurvival(String name, List<Row> rows) {
       shares.add(row.tied() / rows.get(0).tied());
     }
     return shares;
+  }
+
+  /**
+   * The turn after which half of the ties are gone: a straight line is laid through the logarithms
+   * of the counts by least squares. Counts are the confirmed ones where there are any; those below
+   * {@link #CHANCE} are left out.
+   */
+  public Angle halving() {
+    List<Row> used = new ArrayList<>(rows);
+    used.removeIf(row -> row.count() < CHANCE);
+    double turns = 0;
+    double logs = 0;
+    for (Row row : used) {
+      turns += row.turn().radians() / used.size();
+      logs += Num.log(row.count()) / used.size();
+    }
+    double together = 0;
+    double spread = 0;
+    for (Row row : used) {
+      double off = row.turn().radians() - turns;
+      together += off * (Num.log(row.count()) - logs);
+      spread += off * off;
+    }
+    return new Angle(-Num.log(2) * spread / together);
   }
 
   private static Row row(double turnDegrees, double tied, double confirmed) {

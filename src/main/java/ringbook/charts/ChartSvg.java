@@ -7,7 +7,6 @@ import java.util.Map;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -38,21 +37,18 @@ final class ChartSvg {
 
   private ChartSvg() {}
 
-  /** What was drawn and where the values lie in it. */
-  record Drawn(String shapes, Rectangle2D dataArea) {}
-
-  static Drawn draw(JFreeChart chart, double width, double height) {
+  /** The shapes of {@code chart} as SVG elements, one a line. */
+  static String draw(JFreeChart chart, double width, double height) {
     Document document =
         GenericDOMImplementation.getDOMImplementation()
             .createDocument("http://www.w3.org/2000/svg", "svg", null);
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment(null);
     SVGGraphics2D graphics = new SVGGraphics2D(context, false);
-    ChartRenderingInfo info = new ChartRenderingInfo();
-    chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height), info);
+    chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
     ChartSvg writer = new ChartSvg();
     writer.children(graphics.getRoot(), Map.of("fill", "#000000", "stroke", "none"));
-    return new Drawn(writer.out.toString(), info.getPlotInfo().getDataArea());
+    return writer.out.toString();
   }
 
   private void children(Element parent, Map<String, String> outer) {

@@ -1,12 +1,11 @@
 /**
- * Draws charts, and is the shelf that all figures are taken from.
+ * Column charts of a class's marks, drawn by JFreeChart to SVG.
  *
- * <p><b>Contract.</b> A {@link ringbook.figures.ChartModel} becomes SVG text that follows the same
- * rules as the diagrams of {@link ringbook.figures}; the same model gives the same bytes whatever
- * the language and the fonts of the machine.
+ * <p><b>Contract.</b> The same model gives the same text on every machine: typeface, colours, marks
+ * of the axes and their texts are all given. Figures of lessons are not drawn here but in {@code
+ * figures}, because the pages draw them again without the JDK.
  *
- * <p><b>Layer.</b> Above figures; uses JFreeChart and Batik.
- *
- * <p><b>Start at</b> {@link ringbook.charts.FigureShelf}.
+ * <p><b>Layer.</b> The first one that uses libraries; above {@code figures}, whose inks, tones and
+ * {@code Figure} it shares. <b>Start at</b> {@link ringbook.charts.ColumnChart}.
  */
 package ringbook.charts;

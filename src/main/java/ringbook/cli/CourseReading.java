@@ -32,6 +32,14 @@ final class CourseReading {
     return problems.isEmpty() ? Optional.of(changed) : Optional.empty();
   }
 
+  /** Prints what a person should know but need not mend. */
+  static void tellNotes(Problems problems, java.io.PrintWriter err) {
+    for (Problem note : problems.notes()) {
+      err.println(note.position() + ": note: " + note.message() + "; " + note.help());
+    }
+    err.flush();
+  }
+
   /** Prints all problems and gives the exit code. */
   static int tell(Problems problems, java.io.PrintWriter err) {
     for (Problem problem : problems.sorted()) {

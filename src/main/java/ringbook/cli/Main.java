@@ -21,8 +21,14 @@ import ringbook.output.book.BookException;
 @Command(
     name = "ringbook",
     description =
-        "Makes a course in photographing an object for 3D, with every number worked out for your group.",
-    subcommands = {MakeCommand.class, MarkCommand.class, QuantitiesCommand.class},
+        "Makes a course in photographing an object for 3D, with every number worked out for your"
+            + " group.",
+    subcommands = {
+      MakeCommand.class,
+      PlanCommand.class,
+      MarkCommand.class,
+      QuantitiesCommand.class
+    },
     mixinStandardHelpOptions = true,
     version = "ringbook 0.1.0",
     synopsisSubcommandLabel = "COMMAND")

@@ -10,9 +10,13 @@ import java.util.List;
  * @param title a few words, plain text
  * @param questionXhtml the question, well-formed XHTML blocks
  * @param options what to choose from, in order; empty for a number question
- * @param answerHint what an answer looks like ("a length, with its unit"), plain text
+ * @param answerHint what an answer looks like ("a length, with its unit"), plain text; empty where
+ *     nothing is handed in
  * @param answer the right answer in a few words, plain text
  * @param solutionXhtml the worked solution, well-formed XHTML blocks
+ * @param kind how it is answered: {@code number}, {@code choice}, {@code several}, {@code order},
+ *     {@code pairs}, {@code fault}, {@code mend} (a fault with its right value) or {@code plan};
+ *     empty where nothing is handed in
  */
 public record ComposedExercise(
     String id,
@@ -22,7 +26,8 @@ public record ComposedExercise(
     List<Option> options,
     String answerHint,
     String answer,
-    String solutionXhtml) {
+    String solutionXhtml,
+    String kind) {
 
   public ComposedExercise {
     options = List.copyOf(options);

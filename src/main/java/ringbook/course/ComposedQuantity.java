@@ -9,6 +9,7 @@ package ringbook.course;
  * @param symbolXhtml its symbol, typeset
  * @param formulaXhtml its formula typeset, or its rule in words
  * @param value its value for the course's scene, or why there is none
+ * @param range where its values can lie, in a few words
  * @param source where the formula comes from
  * @param checks ids of its outside checks, joined by commas
  */
@@ -19,6 +20,7 @@ public record ComposedQuantity(
     String symbolXhtml,
     String formulaXhtml,
     String value,
+    String range,
     String source,
     String checks) {
 

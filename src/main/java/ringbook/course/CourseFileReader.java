@@ -16,10 +16,11 @@ import ringbook.shots.Scene;
 /** Reads the course file. */
 public final class CourseFileReader {
 
+  private static final String SHARED = "lessons from";
   private static final List<String> TEXTS =
       List.of("title", "subtitle", "organiser", "date", "language");
   private static final List<String> REQUIRED = List.of("title", "date");
-  private static final List<String> OTHERS = List.of("lessons", "other kits");
+  private static final List<String> OTHERS = List.of("lessons", SHARED, "back", "other kits");
 
   private final Problems problems;
   private final YamlNode.Fields root;
@@ -55,7 +56,9 @@ public final class CourseFileReader {
     refuseUnknownFields();
     Map<String, String> texts = texts();
     List<CourseFile.LessonRef> lessons = lessons();
+    List<CourseFile.LessonRef> back = back(lessons);
     Optional<Scene> scene = SceneReader.whole(root, problems);
+    Optional<CourseFile.FolderRef> shared = shared();
     Map<String, Kit> kits = scene.map(this::otherKits).orElse(Map.of());
     if (problems.size() > before || scene.isEmpty()) {
       return Optional.empty();
@@ -68,7 +71,7 @@ public final class CourseFileReader {
             texts.get("date"),
             texts.getOrDefault("language", "en"),
             group(scene.get()));
-    return Optional.of(new CourseFile(info, scene.get(), kits, lessons));
+    return Optional.of(new CourseFile(info, scene.get(), kits, lessons, back, shared));
   }
 
   private void refuseUnknownFields() {
@@ -123,18 +126,55 @@ public final class CourseFileReader {
           "write 'lessons:' and below it '- right-distance' and so on");
       return lessons;
     }
+    return named("lesson", items, new LinkedHashSet<>());
+  }
+
+  /** The pages at the back; a course can do without. */
+  private List<CourseFile.LessonRef> back(List<CourseFile.LessonRef> lessons) {
+    Optional<YamlNode.Field> field = root.find("back");
+    if (field.isPresent() && !(field.get().value() instanceof YamlNode.Items)) {
+      problems.add(
+          field.get().position(),
+          "'back' must be a list of pages",
+          "write below it '- glossary' and so on");
+    }
+    if (field.isEmpty() || !(field.get().value() instanceof YamlNode.Items items)) {
+      return List.of();
+    }
     Set<String> seen = new LinkedHashSet<>();
+    lessons.forEach(lesson -> seen.add(lesson.id()));
+    return named("page", items, seen);
+  }
+
+  private List<CourseFile.LessonRef> named(String kind, YamlNode.Items items, Set<String> seen) {
+    List<CourseFile.LessonRef> named = new ArrayList<>();
     for (YamlNode item : items.items()) {
       if (!(item instanceof YamlNode.Text text)) {
-        problems.add(item.position(), "a lesson is named by its id, not by " + item.kind(), "");
+        problems.add(
+            item.position(), "a " + kind + " is named by its id, not by " + item.kind(), "");
       } else if (!seen.add(text.text())) {
         problems.add(
-            item.position(), "lesson '" + text.text() + "' is named twice", "keep one of them");
+            item.position(), kind + " '" + text.text() + "' is named twice", "keep one of them");
       } else {
-        lessons.add(new CourseFile.LessonRef(text.text(), text.position()));
+        named.add(new CourseFile.LessonRef(text.text(), text.position()));
       }
     }
-    return lessons;
+    return named;
+  }
+
+  private Optional<CourseFile.FolderRef> shared() {
+    Optional<YamlNode.Field> field = root.find(SHARED);
+    if (field.isEmpty()) {
+      return Optional.empty();
+    }
+    if (field.get().value() instanceof YamlNode.Text text && !text.text().isBlank()) {
+      return Optional.of(new CourseFile.FolderRef(text.text().strip(), text.position()));
+    }
+    problems.add(
+        field.get().position(),
+        "'lessons from' must name one folder",
+        "write the way to it from this course file, such as 'lessons from: ..'");
+    return Optional.empty();
   }
 
   private Map<String, Kit> otherKits(Scene scene) {

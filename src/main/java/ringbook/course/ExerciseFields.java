@@ -66,6 +66,42 @@ final class ExerciseFields {
     return text(name).map(text -> new Wording(text.text().strip(), begin(text)));
   }
 
+  /** The Markdown of one item of a list. */
+  Optional<Wording> wording(YamlNode item) {
+    if (item instanceof YamlNode.Text text && !text.text().isBlank()) {
+      return Optional.of(new Wording(text.text().strip(), begin(text)));
+    }
+    problems.add(
+        item.position(),
+        item instanceof YamlNode.Text
+            ? "this item is empty"
+            : "an item must be a text, not " + item.kind(),
+        "write it behind the hyphen");
+    return Optional.empty();
+  }
+
+  /** The items of a list that must be there; none, with the fault told, where it is not. */
+  List<YamlNode> items(String name) {
+    Optional<YamlNode.Field> field = find(name);
+    if (field.isPresent() && field.get().value() instanceof YamlNode.Items items) {
+      return items.items();
+    }
+    problems.add(
+        position(name), "'" + name + ":' must be there and hold a list", "write '- …' for each");
+    return List.of();
+  }
+
+  /**
+   * Whether a field that need not be there says {@code true}; {@code help} mends what is neither.
+   */
+  boolean flag(String name, String help) {
+    String written = has(name) ? line(name).orElse("") : "";
+    if (!written.isEmpty() && !written.equals("true") && !written.equals("false")) {
+      problems.add(position(name), "'" + name + ":' cannot be '" + written + "'", help);
+    }
+    return written.equals("true");
+  }
+
   private Optional<YamlNode.Text> text(String name) {
     Optional<YamlNode.Field> field = find(name);
     if (field.isEmpty()) {

@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import ringbook.exercises.AlikeTexts;
 import ringbook.exercises.Exercise;
 import ringbook.exercises.Task;
+import ringbook.exercises.VariedExercise;
+import ringbook.exercises.Variety;
 import ringbook.exercises.Wording;
+import ringbook.ledger.Ledger;
 import ringbook.ledger.Reckoning;
 import ringbook.problems.Position;
 import ringbook.problems.Problems;
@@ -24,7 +28,7 @@ public final class ExerciseReader {
   private final CourseFile course;
   private final Problems problems;
   private final Map<String, Position> places = new LinkedHashMap<>();
-  private final List<Exercise> exercises = new ArrayList<>();
+  private final List<VariedExercise> exercises = new ArrayList<>();
 
   /** Reads for {@code course}, whose scene the exercises vary; faults go to {@code problems}. */
   public ExerciseReader(CourseFile course, Problems problems) {
@@ -32,8 +36,13 @@ public final class ExerciseReader {
     this.problems = problems;
   }
 
-  /** All exercises read so far, in order. */
+  /** All exercises read so far, in order, as the book prints them. */
   public List<Exercise> exercises() {
+    return exercises.stream().map(VariedExercise::own).toList();
+  }
+
+  /** All exercises read so far, in order, with their variants. */
+  public List<VariedExercise> varied() {
     return List.copyOf(exercises);
   }
 
@@ -80,7 +89,7 @@ public final class ExerciseReader {
     }
   }
 
-  private Optional<Exercise> exercise(ExerciseFields fields) {
+  private Optional<VariedExercise> exercise(ExerciseFields fields) {
     int before = problems.size();
     Optional<String> id = id(fields);
     Optional<String> title = fields.line("title");
@@ -88,17 +97,54 @@ public final class ExerciseReader {
     Optional<Wording> hint = fields.has("hint") ? fields.wording("hint") : Optional.empty();
     Optional<Reckoning> reckoning = scene(fields).map(Reckoning::of);
     Optional<Task> task = TaskReader.read(fields, reckoning, problems);
+    Variety variety =
+        new VarietyReader(fields, problems)
+            .read(
+                task.flatMap(Task::asked)
+                    .map(key -> Ledger.standard().get(key).unit().dimension()));
     if (problems.size() > before) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Exercise(
-            id.orElseThrow(),
-            title.orElseThrow(),
-            ask.orElseThrow(),
-            hint,
-            reckoning.orElseThrow(),
-            task.orElseThrow()));
+    VariedExercise varied =
+        new VariedExercise(
+            course.info().title(),
+            new Exercise(
+                id.orElseThrow(),
+                title.orElseThrow(),
+                ask.orElseThrow(),
+                hint,
+                reckoning.orElseThrow(),
+                task.orElseThrow()),
+            variety);
+    if (!varied.varies() && told(AlikeTexts.in(varied.stated().task(), reckoning.get()))) {
+      return Optional.empty();
+    }
+    VariantTrial.of(varied)
+        .ifPresent(fault -> problems.add(variantPosition(fields), fault.message(), fault.help()));
+    return problems.size() > before ? Optional.empty() : Optional.of(varied);
+  }
+
+  /** Tells the author of two texts that print the same for everybody. */
+  private boolean told(Optional<AlikeTexts> alike) {
+    alike.ifPresent(
+        texts ->
+            problems.add(
+                texts.second().at(),
+                "'" + texts.text() + "' stands here twice: nobody can tell the two apart",
+                "it stands at " + texts.first().at() + " too; change one of them"));
+    return alike.isPresent();
+  }
+
+  private static Position variantPosition(ExerciseFields fields) {
+    List<String> names =
+        List.of(
+            "vary", "slips", "where", "sensible", "faults", "plan", "plans", "options", "pairs");
+    for (String name : names) {
+      if (fields.has(name)) {
+        return fields.position(name);
+      }
+    }
+    return fields.position("id");
   }
 
   private Optional<String> id(ExerciseFields fields) {

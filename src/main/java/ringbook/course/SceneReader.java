@@ -95,6 +95,9 @@ public final class SceneReader {
     for (YamlNode.Field entry : fields.fields().values()) {
       if (section.equals("place") && entry.name().equals("obstacles")) {
         obstacles(entry);
+      } else if (section.equals("subject") && entry.name().equals("shape")) {
+        places.put("subject.shape", entry.value().position());
+        ShapeReader.read(entry, problems).ifPresent(draft::shape);
       } else {
         entry(section, entry);
       }
@@ -201,13 +204,15 @@ public final class SceneReader {
     return problems.size() > before ? Optional.empty() : Optional.of(draft.build());
   }
 
-  private static Optional<SceneField> labelled(String section, String label) {
+  /** The field of that section with that label. */
+  static Optional<SceneField> labelled(String section, String label) {
     return SceneField.ALL.stream()
         .filter(field -> field.section().equals(section) && field.label().equals(label))
         .findFirst();
   }
 
-  private static List<String> labels(String section) {
+  /** The labels of all fields of a section. */
+  static List<String> labels(String section) {
     return SceneField.ALL.stream()
         .filter(field -> field.section().equals(section))
         .map(SceneField::label)

@@ -1,17 +1,13 @@
 package ringbook.course;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
-import ringbook.exercises.ChoiceTask;
 import ringbook.exercises.NumberTask;
 import ringbook.exercises.Task;
-import ringbook.exercises.Wording;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
@@ -26,7 +22,8 @@ import ringbook.units.Unit;
 /** Reads what an exercise asks for; each kind has its own fields. */
 final class TaskReader {
 
-  private static final Set<String> OF_ALL = Set.of("id", "title", "kind", "ask", "scene", "hint");
+  private static final Set<String> OF_ALL =
+      Set.of("id", "title", "kind", "ask", "scene", "hint", "vary", "where", "sensible");
   private static final Map<String, Set<String>> OF_KIND = kinds();
 
   private final ExerciseFields fields;
@@ -53,6 +50,11 @@ final class TaskReader {
     Map<String, Set<String>> kinds = new LinkedHashMap<>();
     kinds.put("number", Set.of("quantity", "tolerance", "slips"));
     kinds.put("choice", Set.of("options"));
+    kinds.put("several", Set.of("options"));
+    kinds.put("order", Set.of("steps", "because"));
+    kinds.put("pairs", Set.of("pairs", "extras"));
+    kinds.put("plan", Set.of("plan", "plans", "covered", "spare", "because"));
+    kinds.put("fault", Set.of("items", "faults", "mend"));
     return kinds;
   }
 
@@ -71,7 +73,15 @@ final class TaskReader {
     Set<String> known = new TreeSet<>(OF_ALL);
     known.addAll(OF_KIND.get(kind.get()));
     fields.refuseOthers("an exercise of kind '" + kind.get() + "'", known);
-    return kind.get().equals("number") ? number() : choice();
+    return switch (kind.get()) {
+      case "number" -> number();
+      case "choice" -> new OptionsReader(fields, problems).choice();
+      case "several" -> new OptionsReader(fields, problems).several();
+      case "order" -> new ListsReader(fields, problems).order();
+      case "pairs" -> new ListsReader(fields, problems).pairs();
+      case "plan" -> new PlanFields(fields, reckoning, problems).read();
+      default -> reckoning.flatMap(all -> new FaultReader(fields, all, problems).read());
+    };
   }
 
   private Optional<Task> number() {
@@ -86,9 +96,7 @@ final class TaskReader {
       problems.add(
           position,
           "no quantity is called '" + key.get() + "'",
-          Nearest.to(key.get(), reckoning.get().ledger().keys())
-              .map(near -> "did you mean '" + near + "'?")
-              .orElse("the command 'quantities' lists them all"));
+          FormulaField.nearest(key.get(), reckoning.get().ledger()));
       return Optional.empty();
     }
     if (quantity.get().unit() == Unit.ANSWER) {
@@ -128,81 +136,5 @@ final class TaskReader {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(share);
-  }
-
-  private Optional<Task> choice() {
-    Optional<YamlNode.Field> field = fields.find("options");
-    if (field.isEmpty() || !(field.get().value() instanceof YamlNode.Items items)) {
-      problems.add(
-          fields.position("options"),
-          "a choice needs a list of options",
-          "write 'options:' and below it '- text: …' with 'because: …' for each");
-      return Optional.empty();
-    }
-    int before = problems.size();
-    List<ChoiceTask.Option> options = new ArrayList<>();
-    for (YamlNode item : items.items()) {
-      option(item).ifPresent(options::add);
-    }
-    if (problems.size() > before) {
-      return Optional.empty();
-    }
-    return checked(options, field.get().position());
-  }
-
-  private Optional<Task> checked(List<ChoiceTask.Option> options, Position position) {
-    long right = options.stream().filter(ChoiceTask.Option::right).count();
-    if (options.size() < 2 || options.size() > ChoiceTask.MOST) {
-      problems.add(
-          position,
-          "a choice has 2 to " + ChoiceTask.MOST + " options, here are " + options.size(),
-          "add or drop some");
-      return Optional.empty();
-    }
-    if (right != 1) {
-      problems.add(
-          position,
-          right == 0 ? "none of the options is right" : right + " options are right",
-          "write 'right: true' under exactly one of them");
-      return Optional.empty();
-    }
-    Set<String> seen = new TreeSet<>();
-    for (ChoiceTask.Option option : options) {
-      if (!seen.add(option.text().markdown())) {
-        problems.add(
-            option.text().at(), "two options say '" + option.text().markdown() + "'", "drop one");
-        return Optional.empty();
-      }
-    }
-    return Optional.of(new ChoiceTask(options));
-  }
-
-  private Optional<ChoiceTask.Option> option(YamlNode item) {
-    if (!(item instanceof YamlNode.Fields inner)) {
-      problems.add(
-          item.position(),
-          "an option is a set of fields, not " + item.kind(),
-          "write '- text: …' and 'because: …' below it");
-      return Optional.empty();
-    }
-    ExerciseFields option = fields.below(inner);
-    option.refuseOthers("an option", new TreeSet<>(Set.of("text", "right", "because")));
-    Optional<Wording> text = option.wording("text");
-    Optional<Wording> because = option.wording("because");
-    boolean right = false;
-    if (option.has("right")) {
-      String written = option.line("right").orElse("");
-      right = written.equals("true");
-      if (!right && !written.isEmpty() && !written.equals("false")) {
-        problems.add(
-            option.position("right"),
-            "'right:' cannot be '" + written + "'",
-            "write true under the right option and leave it out elsewhere");
-      }
-    }
-    if (text.isEmpty() || because.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new ChoiceTask.Option(text.get(), right, because.get()));
   }
 }

@@ -22,7 +22,16 @@ public record ChoiceTask(List<Option> options) implements Task {
    * @param right whether it is the right one
    * @param because why it is right or wrong; the feedback to a learner who chose it
    */
-  public record Option(Wording text, boolean right, Wording because) {}
+  public record Option(Wording text, boolean right, Wording because) {
+    static List<Option> worded(List<Option> options, UnaryOperator<Wording> change) {
+      List<Option> worded = new ArrayList<>();
+      for (Option option : options) {
+        worded.add(
+            new Option(change.apply(option.text()), option.right, change.apply(option.because())));
+      }
+      return worded;
+    }
+  }
 
   public ChoiceTask {
     options = List.copyOf(options);
@@ -75,12 +84,15 @@ public record ChoiceTask(List<Option> options) implements Task {
 
   @Override
   public ChoiceTask worded(UnaryOperator<Wording> change) {
-    List<Option> worded = new ArrayList<>();
-    for (Option option : options) {
-      worded.add(
-          new Option(change.apply(option.text()), option.right(), change.apply(option.because())));
+    return new ChoiceTask(Option.worded(options, change));
+  }
+
+  @Override
+  public ChoiceTask reordered(SeededDraw draw, boolean book) {
+    if (book) {
+      return this;
     }
-    return new ChoiceTask(worded);
+    return new ChoiceTask(draw.shuffled(options));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package ringbook.exercises;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringbook.ledger.Reckoning;
@@ -34,22 +35,38 @@ public record Exercise(
   }
 
   /**
-   * The way to the answer of a number question: first whatever it needs that the question does not
-   * tell, last what it asks for. Empty for a choice.
+   * The way to a number that is asked for: first whatever it needs that the question does not tell,
+   * last the number itself. Empty where nothing is to be worked out.
    */
   public List<Working> workings() {
-    return task.show(
-        new Task.Cases<List<Working>>() {
-          @Override
-          public List<Working> number(NumberTask number) {
-            return Workings.of(Exercise.this, number.quantity());
-          }
+    return task.worked().map(key -> Workings.of(this, key)).orElse(List.of());
+  }
 
-          @Override
-          public List<Working> choice(ChoiceTask choice) {
-            return List.of();
-          }
+  /** What is listed below the question, in plain lines: options, steps, pairs or items. */
+  public List<String> listed() {
+    return task.show(new ListedLines(this));
+  }
+
+  /** How the right answer comes about, in plain lines. */
+  public List<String> solution() {
+    return task.show(new SolutionLines(this));
+  }
+
+  /** What may be the keys of quantities that its words show. */
+  List<String> keys() {
+    List<String> keys = new ArrayList<>(ask.keys());
+    hint.ifPresent(words -> keys.addAll(words.keys()));
+    task.worded(
+        words -> {
+          keys.addAll(words.keys());
+          return words;
         });
+    return keys;
+  }
+
+  /** The same exercise over another scene. */
+  Exercise on(Reckoning other) {
+    return new Exercise(id, title, ask, hint, other, task);
   }
 
   /** The same exercise with another task, such as the same one in other words. */

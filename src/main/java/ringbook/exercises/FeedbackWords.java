@@ -1,5 +1,6 @@
 package ringbook.exercises;
 
+import java.util.List;
 import ringbook.units.Dimension;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
@@ -20,20 +21,7 @@ final class FeedbackWords implements Verdict.Cases<String> {
 
   @Override
   public String right() {
-    return mark.exercise()
-        .task()
-        .show(
-            new Task.Cases<String>() {
-              @Override
-              public String number(NumberTask task) {
-                return "Right: " + mark.exercise().answerText() + ".";
-              }
-
-              @Override
-              public String choice(ChoiceTask task) {
-                return "Right. " + because(task, task.rightIndex());
-              }
-            });
+    return mark.exercise().task().show(new RightWords(mark.exercise()));
   }
 
   @Override
@@ -52,7 +40,7 @@ final class FeedbackWords implements Verdict.Cases<String> {
         .fits()
         .map(
             unit -> "The number is right, but its unit is missing: you mean " + inWords(unit) + ".")
-        .orElse(written + " has no unit, and the number fits with none.");
+        .orElse(written + " has no unit, and the number is not right in any unit.");
   }
 
   @Override
@@ -68,20 +56,10 @@ final class FeedbackWords implements Verdict.Cases<String> {
 
   @Override
   public String slip(Verdict.SlipMade verdict) {
-    return mark.exercise()
-        .task()
-        .show(
-            new Task.Cases<String>() {
-              @Override
-              public String number(NumberTask task) {
-                return task.slips().get(verdict.index()).says().markdown();
-              }
-
-              @Override
-              public String choice(ChoiceTask task) {
-                throw new IllegalStateException("a choice has no slips");
-              }
-            });
+    if (mark.exercise().task() instanceof NumberTask task) {
+      return task.slips().get(verdict.index()).says().markdown();
+    }
+    throw new IllegalStateException("only numbers have slips");
   }
 
   @Override
@@ -105,7 +83,7 @@ final class FeedbackWords implements Verdict.Cases<String> {
 
   @Override
   public String signTurned() {
-    return "The size is right, but the sign is turned.";
+    return "The size is right, but plus and minus are the wrong way round.";
   }
 
   @Override
@@ -145,23 +123,10 @@ final class FeedbackWords implements Verdict.Cases<String> {
 
   @Override
   public String otherOption(Verdict.OtherOption verdict) {
-    return mark.exercise()
-        .task()
-        .show(
-            new Task.Cases<String>() {
-              @Override
-              public String number(NumberTask task) {
-                throw new IllegalStateException("a number has no options");
-              }
-
-              @Override
-              public String choice(ChoiceTask task) {
-                return "Not "
-                    + ChoiceTask.letter(verdict.index())
-                    + ". "
-                    + because(task, verdict.index());
-              }
-            });
+    if (mark.exercise().task() instanceof ChoiceTask task) {
+      return "Not " + Letters.of(verdict.index()) + ". " + because(task.options(), verdict.index());
+    }
+    throw new IllegalStateException("only a choice has one right option");
   }
 
   @Override
@@ -170,8 +135,86 @@ final class FeedbackWords implements Verdict.Cases<String> {
     return written + " is none of the options a " + (last == 'b' ? "and " : "to ") + last + ".";
   }
 
-  private static String because(ChoiceTask task, int index) {
-    return task.options().get(index).because().markdown();
+  @Override
+  public String severalOff(Verdict.SeveralOff verdict) {
+    List<ChoiceTask.Option> options = ((SeveralTask) mark.exercise().task()).options();
+    StringBuilder words = new StringBuilder();
+    for (int index : verdict.wrong()) {
+      words.append("Not ").append(Letters.of(index)).append(". ");
+      words.append(because(options, index)).append(' ');
+    }
+    for (int index : verdict.missed()) {
+      words.append("Also ").append(Letters.of(index)).append(". ");
+      words.append(because(options, index)).append(' ');
+    }
+    return words.substring(0, words.length() - 1);
+  }
+
+  @Override
+  public String orderOff(Verdict.OrderOff verdict) {
+    OrderTask task = (OrderTask) mark.exercise().task();
+    String away =
+        verdict.swaps() == 1
+            ? "Nearly: two steps side by side must change places. "
+            : "Two steps side by side must change places "
+                + verdict.swaps()
+                + " times until the order is right. ";
+    return away
+        + "Step "
+        + Letters.of(verdict.sooner())
+        + " ("
+        + Plain.unstopped(task.step(verdict.sooner()).markdown())
+        + ") comes before step "
+        + Letters.of(verdict.later())
+        + " ("
+        + Plain.unstopped(task.step(verdict.later()).markdown())
+        + ").";
+  }
+
+  @Override
+  public String pairsOff(Verdict.PairsOff verdict) {
+    PairsTask task = (PairsTask) mark.exercise().task();
+    int right = task.pairs().size() - verdict.wrong().size() - verdict.open().size();
+    StringBuilder words = new StringBuilder();
+    words.append(right == 0 ? "None" : right).append(" of the ").append(task.pairs().size());
+    words.append(right > 1 ? " pairs are right." : " pairs is right.");
+    for (int index : verdict.wrong()) {
+      PairsTask.Pair pair = task.pairs().get(index);
+      words.append(" For ").append(index + 1).append(": ").append(pair.because().markdown());
+    }
+    if (!verdict.open().isEmpty()) {
+      words.append(" Some numbers have no letter yet.");
+    }
+    return words.toString();
+  }
+
+  @Override
+  public String otherItem(Verdict.OtherItem verdict) {
+    FaultTask task = (FaultTask) mark.exercise().task();
+    return "Line "
+        + Letters.of(verdict.index())
+        + " ("
+        + task.items().get(verdict.index()).name().markdown()
+        + ") is right as it stands.";
+  }
+
+  @Override
+  public String valueOpen(Verdict.ValueOpen verdict) {
+    FaultTask task = (FaultTask) mark.exercise().task();
+    return "You found it: "
+        + task.fault().because().markdown()
+        + (verdict.given()
+            ? " But your value for it is not right."
+            : " Its right value is missing.");
+  }
+
+  @Override
+  public String planOff(Verdict.PlanOff verdict) {
+    return verdict.words();
+  }
+
+  private static String because(List<ChoiceTask.Option> options, int index) {
+    return options.get(index).because().markdown();
   }
 
   /** The longest spelling is the unit's name in full: centimetres. */

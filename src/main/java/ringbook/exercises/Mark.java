@@ -11,7 +11,11 @@ public record Mark(Exercise exercise, Answer answer, Verdict verdict) {
 
   /** What it is worth. */
   public Credit credit() {
-    return Credit.of(verdict);
+    return verdict instanceof Verdict.SlipMade slip
+            && exercise.task() instanceof NumberTask number
+            && slip.index() < number.slips().size()
+        ? number.slips().get(slip.index()).worth()
+        : Credit.of(verdict);
   }
 
   /** What to tell the learner. */

@@ -50,7 +50,7 @@ final class NextWords implements Verdict.Cases<String> {
 
   @Override
   public String slip(Verdict.SlipMade verdict) {
-    return "Find in the working the step where your way leaves it.";
+    return "Find the step in the working where your way turned off, and go on from there.";
   }
 
   @Override
@@ -83,7 +83,8 @@ final class NextWords implements Verdict.Cases<String> {
 
   @Override
   public String oneOff(Verdict.OneOff verdict) {
-    return "See in the working how the number is rounded, and count the first and the last only once.";
+    return "See in the working how the number is rounded, and count the first and the last only"
+        + " once.";
   }
 
   @Override
@@ -98,23 +99,61 @@ final class NextWords implements Verdict.Cases<String> {
 
   @Override
   public String noSuchOption(Verdict.NoSuchOption verdict) {
-    return "Write only the letter of the option.";
+    boolean several =
+        mark.exercise().task() instanceof SeveralTask
+            || mark.exercise().task() instanceof OrderTask;
+    return several ? "Write only letters, such as a, b." : "Write only the letter of the option.";
+  }
+
+  @Override
+  public String severalOff(Verdict.SeveralOff verdict) {
+    return "Go through the options one by one and give a reason for each before you compare.";
+  }
+
+  @Override
+  public String orderOff(Verdict.OrderOff verdict) {
+    return "Ask of every step what must be done before it can begin.";
+  }
+
+  @Override
+  public String pairsOff(Verdict.PairsOff verdict) {
+    return "Cover the right side, say in your own words what belongs to each number, then look"
+        + " again.";
+  }
+
+  @Override
+  public String otherItem(Verdict.OtherItem verdict) {
+    return "Work every line out for yourself, one after the other, and compare.";
+  }
+
+  @Override
+  public String valueOpen(Verdict.ValueOpen verdict) {
+    return "Work the right value out and put it in the place of the wrong one.";
+  }
+
+  @Override
+  public String planOff(Verdict.PlanOff verdict) {
+    return switch (verdict.lack()) {
+      case FOCUS, REACH ->
+          "Work out where the lens would be: at which height, how far from walls and"
+              + " furniture.";
+      case STEP -> "Divide 360° by the number of photographs and compare with the largest step.";
+      case APART ->
+          "Go from photograph to photograph: does each share enough with one that came"
+              + " before?";
+      case SPOTS ->
+          "Ask of every side, edge, hollow and the underside which photographs look"
+              + " squarely at it, and at least three must.";
+      default -> "Leave out one run after the other and ask what only that run shows.";
+    };
   }
 
   private Dimension verdictDimension() {
-    return mark.exercise()
+    Exercise exercise = mark.exercise();
+    return exercise
         .task()
-        .show(
-            new Task.Cases<Dimension>() {
-              @Override
-              public Dimension number(NumberTask task) {
-                return task.entry(mark.exercise().reckoning()).unit().dimension();
-              }
-
-              @Override
-              public Dimension choice(ChoiceTask task) {
-                return Dimension.RATIO;
-              }
-            });
+        .asked()
+        .map(key -> exercise.reckoning().ledger().get(key).unit().dimension())
+        .orElse(Dimension.RATIO);
   }
 }

@@ -23,20 +23,25 @@ final class NumberJudge {
   private final Quantity quantity;
   private final double truthSi;
   private final Tolerance tolerance;
-  private final List<Optional<Tolerance>> slips;
+  private final NumberTask task;
+  private final Reckoning reckoning;
+  private List<Optional<Tolerance>> slips = List.of();
 
   NumberJudge(NumberTask task, Reckoning reckoning) {
     this.quantity = task.entry(reckoning);
     this.truthSi = task.truth(reckoning);
     this.tolerance = Tolerance.of(quantity, truthSi, task.tolerance());
-    this.slips = new ArrayList<>();
-    for (Slip slip : task.slips()) {
-      double value = slip.isKnown(reckoning) ? slip.value(reckoning) : Double.NaN;
-      slips.add(
-          Math.abs(value) < Double.POSITIVE_INFINITY
-              ? Optional.of(Tolerance.of(quantity, value, task.tolerance()))
-              : Optional.empty());
-    }
+    this.task = task;
+    this.reckoning = reckoning;
+  }
+
+  /** Judges answers for a value that has the unit and the rounding of {@code like}. */
+  NumberJudge(Quantity like, double truthSi, Reckoning reckoning) {
+    this.quantity = like;
+    this.truthSi = truthSi;
+    this.task = new NumberTask(like.key(), OptionalDouble.empty());
+    this.tolerance = Tolerance.of(like, truthSi, task.tolerance());
+    this.reckoning = reckoning;
   }
 
   Verdict judge(String written) {
@@ -47,16 +52,25 @@ final class NumberJudge {
           : new Verdict.Off(OptionalDouble.empty());
     }
     Verdict verdict = judge(read(written, NumberStyle.EITHER), written);
-    if (verdict instanceof Verdict.Unreadable) {
-      // "1,500 mm" can be read in two ways; the learner gets the better one.
-      for (NumberStyle style : List.of(NumberStyle.POINT, NumberStyle.COMMA)) {
-        Verdict other = judge(read(written, style), written);
-        if (other instanceof Verdict.Right || other instanceof Verdict.NotWhole) {
-          return other;
-        }
-      }
-    }
-    return verdict;
+    return verdict instanceof Verdict.Unreadable || verdict instanceof Verdict.NotWhole
+        ? better(verdict, written)
+        : verdict;
+  }
+
+  /** "1,500 mm" can be read in two ways; the learner gets the better one. */
+  private Verdict better(Verdict verdict, String written) {
+    Verdict point = judge(read(written, NumberStyle.POINT), written);
+    Verdict comma = judge(read(written, NumberStyle.COMMA), written);
+    Verdict best = worth(comma) > worth(point) ? comma : point;
+    boolean thousands = // things are counted in wholes, so that the comma parts them
+        dimension() == Dimension.COUNT && verdict instanceof Verdict.Unreadable;
+    return worth(best) > 0 ? best : thousands ? point : verdict;
+  }
+
+  private int worth(Verdict verdict) {
+    return verdict instanceof Verdict.SlipMade slip
+        ? 1 + task.slips().get(slip.index()).worth().quarters()
+        : Credit.of(verdict).quarters();
   }
 
   private MeasureReading read(String written, NumberStyle style) {
@@ -105,12 +119,28 @@ final class NumberJudge {
     if (isRight(measure, written)) {
       return new Verdict.Right();
     }
-    for (int i = 0; i < slips.size(); i++) {
-      if (slips.get(i).isPresent() && fits(slips.get(i).get(), measure, written)) {
+    List<Optional<Tolerance>> ways = slips();
+    for (int i = 0; i < ways.size(); i++) {
+      if (ways.get(i).isPresent() && fits(ways.get(i).get(), measure, written)) {
         return new Verdict.SlipMade(i);
       }
     }
     return dimension() == Dimension.COUNT ? count(measure) : wrong(measure, written);
+  }
+
+  /** What the wrong ways come to; worked out only when an answer is not right, and then once. */
+  private List<Optional<Tolerance>> slips() {
+    if (slips.size() < task.slips().size()) {
+      slips = task.slips().stream().map(this::slip).toList();
+    }
+    return slips;
+  }
+
+  private Optional<Tolerance> slip(Slip slip) {
+    double value = slip.isKnown(reckoning) ? slip.value(reckoning) : Double.NaN;
+    return Math.abs(value) < Double.POSITIVE_INFINITY
+        ? Optional.of(Tolerance.of(quantity, value, task.tolerance()))
+        : Optional.empty();
   }
 
   /** A number without the unit it needs: right if one unit is added, or not at all. */

@@ -1,12 +1,14 @@
 package ringbook.exercises;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
 import ringbook.units.Dimension;
+import ringbook.units.Numbers;
 
 /**
  * Asks for a quantity of the ledger on the exercise's scene.
@@ -28,7 +30,8 @@ public record NumberTask(String quantity, OptionalDouble tolerance, List<Slip> s
     slips = List.copyOf(slips);
     if (tolerance.isPresent()
         && !(tolerance.getAsDouble() > 0 && tolerance.getAsDouble() <= WIDEST_TOLERANCE)) {
-      throw new IllegalArgumentException("tolerance out of range: " + tolerance.getAsDouble());
+      throw new IllegalArgumentException(
+          "tolerance out of range: " + Numbers.shortest(tolerance.getAsDouble()));
     }
   }
 
@@ -72,6 +75,16 @@ public record NumberTask(String quantity, OptionalDouble tolerance, List<Slip> s
         quantity,
         tolerance,
         slips.stream().map(slip -> slip.with(change.apply(slip.says()))).toList());
+  }
+
+  @Override
+  public Optional<String> asked() {
+    return Optional.of(quantity);
+  }
+
+  @Override
+  public Optional<String> blur(Reckoning reckoning) {
+    return SlipsApart.fault(this, reckoning);
   }
 
   @Override

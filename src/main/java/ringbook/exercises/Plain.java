@@ -46,6 +46,11 @@ final class Plain {
     return Words.lower(folded.substring(0, end));
   }
 
+  /** Without a full stop at the end. */
+  static String unstopped(String text) {
+    return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+  }
+
   /** Between quotation marks, on one line, without control characters, and not too long. */
   static String quoted(String text) {
     return "'" + cut(trimmed(text), LONGEST_QUOTE) + "'";

@@ -10,8 +10,14 @@ import ringbook.ledger.Reckoning;
  *
  * @param way the wrong way, as a formula over the ledger; worked out on the exercise's scene
  * @param says what went wrong, to the learner
+ * @param worth what an answer that comes from it is worth
  */
-public record Slip(Formula way, Wording says) {
+public record Slip(Formula way, Wording says, Credit worth) {
+
+  /** A slip worth what slips are usually worth. */
+  public Slip(Formula way, Wording says) {
+    this(way, says, Credit.QUARTER);
+  }
 
   /** Whether everything the way needs has a number on this scene. */
   public boolean isKnown(Reckoning reckoning) {
@@ -24,6 +30,6 @@ public record Slip(Formula way, Wording says) {
   }
 
   Slip with(Wording words) {
-    return new Slip(way, words);
+    return new Slip(way, words, worth);
   }
 }

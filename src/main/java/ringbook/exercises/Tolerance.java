@@ -52,6 +52,19 @@ record Tolerance(double truth, double slack, double near, int digits) {
     return within(answer, allowed);
   }
 
+  /**
+   * Whether the answer is wrong however it is written, once rounded by at most {@code rounding}.
+   */
+  boolean isBeyond(double answer, double rounding) {
+    double most = Math.max(slack, NumberTask.WIDEST_TOLERANCE * Math.abs(truth));
+    return !within(answer, most + rounding);
+  }
+
+  /** Whether the answer is right, written out in full. */
+  boolean takes(double answer) {
+    return within(answer, slack);
+  }
+
   /** Whether the answer is near. */
   boolean isNear(double answer) {
     return within(answer, near);

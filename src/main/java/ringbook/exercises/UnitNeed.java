@@ -19,6 +19,7 @@ final class UnitNeed {
           FREQUENCY,
           AREA,
           ILLUMINANCE,
+          LUMINOUS_FLUX,
           LUMINANCE,
           LENS_POWER,
           DATA,

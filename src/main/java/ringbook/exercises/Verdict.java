@@ -1,5 +1,6 @@
 package ringbook.exercises;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ringbook.units.Dimension;
@@ -39,6 +40,18 @@ public sealed interface Verdict {
     T otherOption(OtherOption verdict);
 
     T noSuchOption(NoSuchOption verdict);
+
+    T severalOff(SeveralOff verdict);
+
+    T orderOff(OrderOff verdict);
+
+    T pairsOff(PairsOff verdict);
+
+    T otherItem(OtherItem verdict);
+
+    T valueOpen(ValueOpen verdict);
+
+    T planOff(PlanOff verdict);
   }
 
   /** Hands this verdict to the case it belongs to. */
@@ -210,6 +223,98 @@ public sealed interface Verdict {
     @Override
     public <T> T show(Cases<T> cases) {
       return cases.noSuchOption(this);
+    }
+  }
+
+  /**
+   * Not just the options that are right.
+   *
+   * @param missed places of right options not named
+   * @param wrong places of wrong options named
+   * @param credit what it is worth
+   */
+  record SeveralOff(List<Integer> missed, List<Integer> wrong, Credit credit) implements Verdict {
+    public SeveralOff {
+      missed = List.copyOf(missed);
+      wrong = List.copyOf(wrong);
+    }
+
+    @Override
+    public <T> T show(Cases<T> cases) {
+      return cases.severalOff(this);
+    }
+  }
+
+  /**
+   * Another order of steps.
+   *
+   * @param swaps how many times two neighbours must change places until it is right: Kendall's
+   *     distance
+   * @param sooner place of the letter that comes sooner than {@code later}
+   * @param later place of the letter that stands before {@code sooner} in the answer
+   * @param credit what it is worth
+   */
+  record OrderOff(int swaps, int sooner, int later, Credit credit) implements Verdict {
+    @Override
+    public <T> T show(Cases<T> cases) {
+      return cases.orderOff(this);
+    }
+  }
+
+  /**
+   * Not all pairs are right.
+   *
+   * @param wrong numbers with a wrong letter, from 0
+   * @param open numbers without a letter, from 0
+   * @param credit what it is worth
+   */
+  record PairsOff(List<Integer> wrong, List<Integer> open, Credit credit) implements Verdict {
+    public PairsOff {
+      wrong = List.copyOf(wrong);
+      open = List.copyOf(open);
+    }
+
+    @Override
+    public <T> T show(Cases<T> cases) {
+      return cases.pairsOff(this);
+    }
+  }
+
+  /**
+   * An item that is right was called wrong.
+   *
+   * @param index its place, from 0
+   */
+  record OtherItem(int index) implements Verdict {
+    @Override
+    public <T> T show(Cases<T> cases) {
+      return cases.otherItem(this);
+    }
+  }
+
+  /**
+   * The wrong item was found, its right value was not.
+   *
+   * @param given whether a value was given
+   */
+  record ValueOpen(boolean given) implements Verdict {
+    @Override
+    public <T> T show(Cases<T> cases) {
+      return cases.valueOpen(this);
+    }
+  }
+
+  /**
+   * A plan that does not pass, or passes with more photographs than it takes.
+   *
+   * @param lack what it lacks first
+   * @param words what was found and how to mend it, to the learner
+   * @param credit what it is worth
+   */
+  record PlanOff(PlanLack lack, String words, Credit credit) implements Verdict {
+    @Override
+    public <T> T show(Cases<T> cases) {
+      return cases.planOff(this);
     }
   }
 }

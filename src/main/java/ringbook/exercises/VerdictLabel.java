@@ -81,4 +81,34 @@ final class VerdictLabel implements Verdict.Cases<String> {
   public String noSuchOption(Verdict.NoSuchOption verdict) {
     return "no such option";
   }
+
+  @Override
+  public String severalOff(Verdict.SeveralOff verdict) {
+    return "not just the right ones";
+  }
+
+  @Override
+  public String orderOff(Verdict.OrderOff verdict) {
+    return "another order";
+  }
+
+  @Override
+  public String pairsOff(Verdict.PairsOff verdict) {
+    return "not all pairs";
+  }
+
+  @Override
+  public String otherItem(Verdict.OtherItem verdict) {
+    return "right item called wrong";
+  }
+
+  @Override
+  public String valueOpen(Verdict.ValueOpen verdict) {
+    return verdict.given() ? "found, value wrong" : "found, value missing";
+  }
+
+  @Override
+  public String planOff(Verdict.PlanOff verdict) {
+    return verdict.lack().label();
+  }
 }

@@ -48,11 +48,15 @@ final class Workings {
     int at = told.indexOf(opened);
     while (at >= 0) {
       int end = at + opened.length();
-      if (end == told.length() || !Character.isLetterOrDigit(told.charAt(end))) {
+      if (end == told.length() || !isLetterOrDigit(told.charAt(end))) {
         return true;
       }
       at = told.indexOf(opened, end);
     }
     return false;
+  }
+
+  private static boolean isLetterOrDigit(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
   }
 }

@@ -18,8 +18,18 @@ public final class Charts {
     Map<String, Function<Reckoning, ChartModel>> all = new LinkedHashMap<>();
     all.put("sampling", SamplingChart::of);
     all.put("f-number-window", WindowChart::of);
+    all.put("lamp-light", LampChart::of);
+    all.put("flicker-wave", FlickerChart::of);
+    all.put("crossed-filters", PolariserChart::of);
     all.put("overlap-chart", OverlapChart::of);
     all.put("match-survival", SurvivalChart::of);
+    all.put("slant", SlantChart::of);
+    all.put("ring-overlap", RingOverlap::of);
+    all.put("precision-count", PrecisionCount::of);
+    all.put("bar-length", BarChart::of);
+    all.put("hole-chart", HoleChart::of);
+    all.put("sample-chance", SampleChart::of);
+    all.put("size-room", SizeRoom::of);
     return all;
   }
 }

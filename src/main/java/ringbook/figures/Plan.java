@@ -2,8 +2,10 @@ package ringbook.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import ringbook.shots.Place.Corner;
+import ringbook.shots.Place.Obstacle;
 
 /** Outlines in plan: what lies inside, and what of it is on the paper. */
 final class Plan {
@@ -17,6 +19,18 @@ final class Plan {
       outline.add(view.at(corner.x().metres(), corner.y().metres()));
     }
     return outline;
+  }
+
+  /** Draws a wall or a piece of furniture; its name for later, or none if it is off the paper. */
+  static Optional<Label> body(Obstacle obstacle, View view, Box paper, SvgWriter svg) {
+    List<Point> outline = clipped(outline(obstacle.corners(), view), paper);
+    if (outline.size() < 3) {
+      return Optional.empty();
+    }
+    svg.polygon(outline, Stroke.solid(Ink.FAINT, 1), Fill.FAINT);
+    Box box = box(outline);
+    Point middle = new Point(box.middleX(), box.middleY());
+    return Optional.of(Label.small(obstacle.name(), middle, Label.Anchor.MIDDLE));
   }
 
   /** The part of an outline inside a box (Sutherland and Hodgman 1974); may be empty. */

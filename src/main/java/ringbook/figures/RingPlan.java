@@ -79,15 +79,7 @@ final class RingPlan {
   private List<Label> drawObstacles() {
     List<Label> names = new ArrayList<>();
     for (Obstacle obstacle : scene.place().obstacles()) {
-      List<Point> outline = Plan.clipped(Plan.outline(obstacle.corners(), view), svg.paper());
-      if (outline.size() < 3) {
-        names.add(pointOff(obstacle));
-        continue;
-      }
-      svg.polygon(outline, Stroke.solid(Ink.FAINT, 1), Fill.FAINT);
-      Box box = Plan.box(outline);
-      Point middle = new Point(box.middleX(), box.middleY());
-      names.add(Label.small(obstacle.name(), middle, Anchor.MIDDLE));
+      names.add(Plan.body(obstacle, view, svg.paper(), svg).orElseGet(() -> pointOff(obstacle)));
     }
     return names;
   }

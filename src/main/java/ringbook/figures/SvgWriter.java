@@ -17,10 +17,13 @@ public final class SvgWriter {
   private final String idPrefix;
   private final StringBuilder body = new StringBuilder();
 
-  /** A drawing of that size in drawing units; every id in it begins with {@code idPrefix}. */
+  /**
+   * A drawing of that size in drawing units, rounded up: printers read whole numbers only. Every id
+   * in it begins with {@code idPrefix}.
+   */
   public SvgWriter(double width, double height, String idPrefix) {
-    this.width = width;
-    this.height = height;
+    this.width = Math.ceil(width);
+    this.height = Math.ceil(height);
     this.idPrefix = idPrefix;
   }
 
@@ -71,12 +74,21 @@ public final class SvgWriter {
 
   /** A rectangle. */
   public void box(Box box, Stroke stroke, Fill fill) {
+    rectangle(box, style(stroke, fill));
+  }
+
+  /** A filled rectangle without outline. */
+  public void area(Box box, Fill fill) {
+    rectangle(box, style(null, fill));
+  }
+
+  private void rectangle(Box box, String style) {
     body.append("<rect")
         .append(coordinate("x", box.left()))
         .append(coordinate("y", box.top()))
         .append(coordinate("width", box.width()))
         .append(coordinate("height", box.height()))
-        .append(style(stroke, fill))
+        .append(style)
         .append("/>\n");
   }
 
@@ -115,6 +127,11 @@ public final class SvgWriter {
   /** A line of text with a halo, so that it can be read across lines. */
   public void text(Label label) {
     text(label, " aria-hidden=\"true\"" + style(Stroke.solid(Ink.PAPER, HALO), Fill.PAPER));
+    text(label, style(null, Fill.TEXT));
+  }
+
+  /** A line of text where nothing lies behind it. */
+  public void bare(Label label) {
     text(label, style(null, Fill.TEXT));
   }
 

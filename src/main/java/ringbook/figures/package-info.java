@@ -1,10 +1,10 @@
 /**
- * Diagrams as SVG text, and charts as plain lists of what they show.
+ * Diagrams and charts as SVG text.
  *
  * <p><b>Contract.</b> A drawing reads its numbers from the ledger only and gives a {@link
  * ringbook.figures.Figure}: one {@code svg} element with title and description, what there is to
  * see in words, and its numbers as a table. What the ledger refuses is said in words. The same
- * scene gives the same bytes. Charts are lists of what they show; another layer draws them.
+ * scene gives the same bytes. A chart is first a list of what it shows, then drawn.
  *
  * <p><b>Colours.</b> Every element carries its colour twice: as attribute, for print and light
  * pages, and as class, for a style sheet that recolours it. Classes that set the <em>stroke</em>:

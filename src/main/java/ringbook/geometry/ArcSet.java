@@ -53,6 +53,34 @@ public final class ArcSet {
     return new Angle(sum);
   }
 
+  /**
+   * An arc.
+   *
+   * @param from where it begins
+   * @param width how far it runs from there, from +x towards +y
+   */
+  public record Span(Angle from, Angle width) {}
+
+  /**
+   * What it leaves of the turn, each part in one piece; where that is all, from the door side
+   * (−90°) round.
+   */
+  public List<Span> rest() {
+    List<Span> rest = new ArrayList<>();
+    if (arcs.isEmpty()) {
+      return List.of(new Span(Angle.ofDegrees(-90), Angle.FULL_TURN));
+    }
+    for (int i = 0; i < arcs.size(); i++) {
+      boolean last = i + 1 == arcs.size();
+      double next = last ? arcs.get(0).from() + FULL : arcs.get(i + 1).from();
+      double width = next - arcs.get(i).to();
+      if (width > HAIR) {
+        rest.add(new Span(new Angle(arcs.get(i).to()), new Angle(width)));
+      }
+    }
+    return List.copyOf(rest);
+  }
+
   /** Its widest part in one piece. */
   public Angle widest() {
     double widest = 0;

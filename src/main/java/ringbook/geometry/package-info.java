@@ -8,6 +8,10 @@
  *
  * <p><b>Layer.</b> Above optics, below shots; pure Java, also compiled for the browser.
  *
- * <p><b>Start at</b> {@link ringbook.geometry.Vec3}.
+ * <p>A {@link ringbook.geometry.Shape} is solids put together; its {@link ringbook.geometry.Mesh}
+ * is cut into {@link ringbook.geometry.Patches}, and a {@link ringbook.geometry.RayTree} says which
+ * of them a camera sees.
+ *
+ * <p><b>Start at</b> {@link ringbook.geometry.Vec3}, then {@link ringbook.geometry.Solid}.
  */
 package ringbook.geometry;

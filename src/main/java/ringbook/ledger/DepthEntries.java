@@ -33,6 +33,7 @@ final class DepthEntries {
     return Entry.of("sharp.hyperfocal", "hyperfocal distance")
         .meaning("The nearest focus distance at which everything beyond looks sharp too.")
         .symbol("H", Unit.METRE)
+        .range(Range.above(0))
         .formula("kit.focalLength ^ 2 / (sharp.fNumber * sharp.blurSpot) + kit.focalLength")
         .source(OPTICS)
         .checkedBy("HYP-01", "HYP-03")
@@ -49,6 +50,7 @@ final class DepthEntries {
     return Entry.of("sharp.nearLimit", "near limit of sharpness")
         .meaning("The nearest distance that is sharp with focus and f-number set.")
         .symbol("n_{\\mathrm{sharp}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula(
             "sharp.focus * (sharp.hyperfocal - kit.focalLength)"
                 + " / (sharp.hyperfocal + sharp.focus - 2 * kit.focalLength)")
@@ -67,7 +69,7 @@ final class DepthEntries {
     return Entry.of("sharp.farLimit", "far limit of sharpness")
         .meaning("The farthest distance that is sharp with focus and f-number set.")
         .symbol("F_{\\mathrm{sharp}}", Unit.CENTIMETRE)
-        .mayBeInfinite()
+        .range(Range.above(0).orEndless())
         .formula(
             "if(sharp.focus < sharp.hyperfocal, sharp.focus"
                 + " * (sharp.hyperfocal - kit.focalLength)"
@@ -87,7 +89,7 @@ final class DepthEntries {
     return Entry.of("sharp.depth", "depth of field")
         .meaning("How much depth is sharp with focus and f-number set.")
         .symbol("\\Delta_{\\mathrm{sharp}}", Unit.CENTIMETRE)
-        .mayBeInfinite()
+        .range(Range.above(0).orEndless())
         .formula("sharp.farLimit - sharp.nearLimit")
         .source("far limit less near limit")
         .checkedBy("DOF-13", "DOF-14")
@@ -98,8 +100,9 @@ final class DepthEntries {
     return Entry.of("sharp.airy", "diffraction disc")
         .meaning("How wide the aperture alone spreads a point, up to the first dark ring.")
         .symbol("a", Unit.MICROMETRE)
-        .formula("2.43934 * 0.55um * sharp.effective")
-        .source("Airy pattern of a round aperture, green light of 0.55 µm")
+        .range(Range.above(0))
+        .formula("sharp.darkRing * sharp.wavelength * sharp.effective")
+        .source("Airy pattern of a round aperture")
         .checkedBy("DIF-01", "DIF-03", "DIF-09")
         .by(r -> Diffraction.disc(Diffraction.GREEN, r.fNumber("sharp.effective")).metres());
   }
@@ -108,6 +111,7 @@ final class DepthEntries {
     return Entry.of("sharp.airyPixels", "diffraction disc in pixels")
         .meaning("The same, counted in pixels.")
         .symbol("a_{\\mathrm{disc}}", Unit.PIXEL)
+        .range(Range.above(0))
         .formula("sharp.airy / kit.pixelPitch")
         .source("division")
         .checkedBy("test:DistanceRoutesTest")
@@ -121,7 +125,8 @@ final class DepthEntries {
                 + " all; from 2 on, the pixels could show finer ones than the aperture lets"
                 + " through.")
         .symbol("\\lambda_{\\mathrm{px}}", Unit.PIXEL)
-        .formula("0.55um * sharp.effective / kit.pixelPitch")
+        .range(Range.above(0))
+        .formula("sharp.wavelength * sharp.effective / kit.pixelPitch")
         .source("cut-off of a round aperture without faults; textbooks of optics")
         .checkedBy("DIF-07")
         .by(
@@ -134,6 +139,7 @@ final class DepthEntries {
     return Entry.of("sharp.spotPixels", "spot at the ends in pixels")
         .meaning("Blur, diffraction and the pixel itself taken together.")
         .symbol("b_{\\mathrm{all}}", Unit.PIXEL)
+        .range(Range.above(1))
         .formula("sqrt(sharp.blurFarPixels ^ 2 + sharp.airyPixels ^ 2 + 1)")
         .source("sum of squares; a convention, common practice, no source")
         .checkedBy("DIF-10")
@@ -150,6 +156,7 @@ final class DepthEntries {
     return Entry.of(key, "blur at the " + where + " in pixels")
         .meaning("How many pixels wide a point at the " + where + " is blurred.")
         .symbol("b_{" + index + "}", Unit.PIXEL)
+        .range(Range.from(0))
         .formula(
             "kit.focalLength ^ 2 * abs("
                 + point

@@ -41,6 +41,7 @@ final class DistanceEntries {
             "The widest the object ever looks on a walk round it: the diameter of the circle"
                 + " it sweeps.")
         .symbol("W", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .rule(
             "the diameter of a round object; the diagonal of width and depth of a rectangular"
                 + " one, which the ring also shows cornerwise",
@@ -53,6 +54,7 @@ final class DistanceEntries {
 
   private static Quantity sideUp() {
     return bySide("distance.sideUp", "side of the sensor that stands upright", "s_{\\mathrm{h}}")
+        .range(Range.above(0))
         .meaning("The side of the picture that the height of the object has to fit.")
         .rule(
             "the long side when the camera is held upright, otherwise the short side",
@@ -64,6 +66,7 @@ final class DistanceEntries {
 
   private static Quantity sideAcross() {
     return bySide("distance.sideAcross", "side of the sensor that lies level", "s_{\\mathrm{w}}")
+        .range(Range.above(0))
         .meaning("The side of the picture that the width of the object has to fit.")
         .rule(
             "the short side when the camera is held upright, otherwise the long side",
@@ -75,18 +78,21 @@ final class DistanceEntries {
 
   private static Quantity acrossNeeded() {
     return needed("distance.acrossNeeded", "width", "u_{\\mathrm{w}}")
+        .range(Range.above(0))
         .formula("kit.focalLength * (1 + distance.turningWidth / (aim.fill * distance.sideAcross))")
         .by(r -> standoff(r, "distance.turningWidth", "distance.sideAcross"));
   }
 
   private static Quantity upNeeded() {
     return needed("distance.upNeeded", "height", "u_{\\mathrm{h}}")
+        .range(Range.above(0))
         .formula("kit.focalLength * (1 + subject.height / (aim.fill * distance.sideUp))")
         .by(r -> standoff(r, "subject.height", "distance.sideUp"));
   }
 
   private static Quantity standoffNeeded() {
     return place("distance.standoff", "standoff", "u")
+        .range(Range.above(0))
         .meaning(
             "How far the lens is from the near face of the object: the nearest that fits the"
                 + " picture and that the lens can focus on.")
@@ -119,6 +125,7 @@ final class DistanceEntries {
 
   private static Quantity middle() {
     return place("distance.middle", "distance to the middle", "u_{\\mathrm{m}}")
+        .range(Range.above(0))
         .meaning("How far the lens is from the middle of the object.")
         .formula("distance.standoff + distance.turningWidth / 2")
         .source("half the object lies before its middle")
@@ -128,6 +135,7 @@ final class DistanceEntries {
 
   private static Quantity far() {
     return place("distance.far", "distance to the far face", "u_{\\mathrm{f}}")
+        .range(Range.above(0))
         .meaning("How far the lens is from the far side of the object.")
         .formula("distance.standoff + distance.turningWidth")
         .source("the whole object lies before its far side")
@@ -139,6 +147,7 @@ final class DistanceEntries {
     return Entry.of("distance.magnification", "magnification at the near face")
         .meaning("Size of the picture on the sensor over size of the object.")
         .symbol("m", Unit.ONE)
+        .range(Range.above(0))
         .formula("kit.focalLength / (distance.standoff - kit.focalLength)")
         .source("thin lens; textbooks of optics")
         .checkedBy("LEN-02", "LEN-06")
@@ -170,6 +179,7 @@ final class DistanceEntries {
     return Entry.of(key, "field along the " + side + " side")
         .meaning("How much the " + side + " side of the picture shows at the near face.")
         .symbol(symbol, Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula(length + " * (distance.standoff - kit.focalLength) / kit.focalLength")
         .source("thin lens; textbooks of optics")
         .checkedBy("LEN-13")
@@ -186,6 +196,7 @@ final class DistanceEntries {
     return Entry.of(key, "size of the object along the " + side + " side")
         .meaning("What of the object lies along the " + side + " side of the picture.")
         .symbol(symbol, Unit.CENTIMETRE)
+        .range(Range.above(0))
         .rule(
             "the height of the object where that side stands upright, otherwise its width as it"
                 + " turns",
@@ -200,6 +211,7 @@ final class DistanceEntries {
     return Entry.of(key, "share of the " + side + " side filled")
         .meaning("How much of the " + side + " side of the picture the object takes up.")
         .symbol("\\varphi_{\\mathrm{" + side.charAt(0) + "}}", Unit.PERCENT)
+        .range(Range.above(0).upTo(1))
         .rounded(Rounding.significant(2))
         .formula(extent + " / " + field)
         .source("division")

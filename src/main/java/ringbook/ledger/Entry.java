@@ -2,6 +2,7 @@ package ringbook.ledger;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringbook.units.Unit;
 
 /** Builds a {@link Quantity} step by step; the lists of entries read like a table. */
@@ -18,7 +19,7 @@ public final class Entry {
   private List<String> inputs = List.of();
   private String source = "";
   private final List<String> checks = new ArrayList<>();
-  private boolean mayBeInfinite;
+  private Optional<Range> range = Optional.empty();
 
   private Entry(String key, String name) {
     this.key = key;
@@ -74,13 +75,17 @@ public final class Entry {
     return this;
   }
 
-  /** Infinity is a true answer for it. */
-  public Entry mayBeInfinite() {
-    mayBeInfinite = true;
+  /** Where its values can lie, from what it is; yes or no has no need of it. */
+  public Entry range(Range where) {
+    range = Optional.of(where);
     return this;
   }
 
-  /** Ends the entry with the method that computes it. */
+  /**
+   * Ends the entry with the method that computes it.
+   *
+   * @throws IllegalStateException if it states no range
+   */
   public Quantity by(Quantity.Method method) {
     Quantity.Definition definition =
         formula.isEmpty()
@@ -95,7 +100,11 @@ public final class Entry {
   }
 
   private Quantity quantity(Quantity.Definition definition) {
+    Range stated =
+        unit == Unit.ANSWER
+            ? Range.wholeBetween(0, 1)
+            : range.orElseThrow(() -> new IllegalStateException(key + " states no range"));
     return new Quantity(
-        key, name, meaning, symbol, unit, rounding, definition, source, checks, mayBeInfinite);
+        key, name, meaning, symbol, unit, rounding, definition, source, checks, stated);
   }
 }

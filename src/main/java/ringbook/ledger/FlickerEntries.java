@@ -16,13 +16,23 @@ final class FlickerEntries {
 
   static List<Quantity> entries() {
     return List.of(
-        pulses(), shortest(), during(), left(), swing(), swingStops(), steady(), safeTime());
+        pulses(),
+        shortest(),
+        usualPulses(),
+        usualSafe(),
+        during(),
+        left(),
+        swing(),
+        swingStops(),
+        steady(),
+        safeTime());
   }
 
   private static Quantity pulses() {
     return Entry.of("flicker.pulses", "pulses of the lamps")
         .meaning("How often lamps on the mains grow bright: twice a period.")
         .symbol("f_{\\mathrm{l}}", Unit.HERTZ)
+        .range(Range.between(100, 120))
         .formula("2 * place.mains")
         .source("alternating current; not for lamps fed through electronics")
         .checkedBy("FLK-01", "FLK-02")
@@ -33,6 +43,7 @@ final class FlickerEntries {
     return Entry.of("flicker.shortest", "shortest flicker-safe time")
         .meaning("One whole pulse: shorter times catch it at a different moment every time.")
         .symbol("t_{\\mathrm{safe}}", Unit.SECOND)
+        .range(Range.between(1 / 120.0, 1 / 100.0))
         .rounded(Rounding.fraction(2))
         .formula("1 / flicker.pulses")
         .source(PULSES)
@@ -40,10 +51,34 @@ final class FlickerEntries {
         .by(r -> 1 / r.si("flicker.pulses"));
   }
 
+  private static Quantity usualPulses() {
+    return Entry.of("flicker.usualPulses", "pulses during the usual time")
+        .meaning("How many pulses of the lamps the shutter time usually set lasts.")
+        .symbol("x_{\\mathrm{u}}", Unit.ONE)
+        .range(Range.above(0))
+        .formula("flicker.pulses * aim.usualTime")
+        .source("multiplication")
+        .checkedBy("FLK-01", "FLK-02")
+        .by(r -> r.si("flicker.pulses") * r.si("aim.usualTime"));
+  }
+
+  private static Quantity usualSafe() {
+    return Entry.of("flicker.usualSafe", "usual time is flicker-safe")
+        .meaning(
+            "Whether the usual time lasts whole pulses, so that every photograph is as bright.")
+        .symbol("\\mathrm{safe}", Unit.ANSWER)
+        .formula(
+            "both(flicker.usualPulses >= 1, flicker.usualPulses <= floor(flicker.usualPulses))")
+        .source(PULSES)
+        .checkedBy("FLK-03", "FLK-04", "FLK-05")
+        .by(r -> Quantity.answer(Flicker.isSafe(r.si("flicker.usualPulses"))));
+  }
+
   private static Quantity during() {
     return Entry.of("flicker.during", "pulses during the exposure")
         .meaning("How many pulses of the lamps the time to set lasts.")
         .symbol("x", Unit.ONE)
+        .range(Range.above(0))
         .formula("flicker.pulses * motion.time")
         .source("multiplication")
         .checkedBy("FLK-01", "FLK-02")
@@ -54,6 +89,7 @@ final class FlickerEntries {
     return Entry.of("flicker.left", "share of the flicker left")
         .meaning("How much of the flicker a single exposure does not average away.")
         .symbol("s_{x}", Unit.PERCENT)
+        .range(Range.between(0, 1))
         .rounded(Rounding.significant(2))
         .formula("abs(sin(pi * (flicker.during - floor(flicker.during)))) / (pi * flicker.during)")
         .source(PULSES)
@@ -65,7 +101,7 @@ final class FlickerEntries {
     return Entry.of("flicker.swing", "brightest over darkest photograph")
         .meaning("How many times brighter the luckiest photograph is than the unluckiest one.")
         .symbol("r_{\\mathrm{f}}", Unit.ONE)
-        .mayBeInfinite()
+        .range(Range.from(1).orEndless())
         .formula(
             "(1 + place.flickerShare * flicker.left) / (1 - place.flickerShare * flicker.left)")
         .source(PULSES)
@@ -77,8 +113,8 @@ final class FlickerEntries {
     return Entry.of("flicker.swingStops", "flicker left in stops")
         .meaning("How many stops apart the brightest and the darkest photograph are.")
         .symbol("q_{\\mathrm{f}}", Unit.STOP)
+        .range(Range.from(0).orEndless())
         .rounded(Rounding.significant(2))
-        .mayBeInfinite()
         .formula("log2(flicker.swing)")
         .source("definition of the stop")
         .checkedBy("FLK-06", "FLK-07")
@@ -99,6 +135,7 @@ final class FlickerEntries {
     return Entry.of("flicker.time", "flicker-safe time to set")
         .meaning("The longest time of whole pulses that is not longer than the time to set.")
         .symbol("t_{\\mathrm{f}}", Unit.SECOND)
+        .range(Range.above(0))
         .rounded(Rounding.fraction(2))
         .formula("floor(flicker.during) / flicker.pulses")
         .source(PULSES)

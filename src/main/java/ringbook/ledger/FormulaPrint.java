@@ -57,12 +57,21 @@ final class FormulaPrint implements Expression.Cases<String> {
   @Override
   public String binary(char operator, Expression left, Expression right) {
     return switch (operator) {
-      case '+' -> within(left, SUM) + pick("+", " + ", " plus ") + within(right, SUM);
+      case '+' -> within(left, SUM) + pick("+", " + ", " plus ") + added(right);
       case '-' -> within(left, SUM) + pick("-", " − ", " minus ") + within(right, PRODUCT);
       case '*' -> within(left, PRODUCT) + times(right) + within(right, PRODUCT);
       case '/' -> fraction(left, right);
       default -> power(left, right);
     };
+  }
+
+  /** No sign may stand behind another: what is added stands in brackets if it is below zero. */
+  private String added(Expression right) {
+    return within(right, isBelowZero(right.show(this)) ? PRODUCT : SUM);
+  }
+
+  private boolean isBelowZero(String text) {
+    return style != SPEECH && (text.startsWith("-") || text.startsWith("−"));
   }
 
   @Override
@@ -148,6 +157,9 @@ final class FormulaPrint implements Expression.Cases<String> {
     }
     if (node instanceof Expression.Comparison) {
       return 0;
+    }
+    if (isBelowZero(text)) {
+      return SUM;
     }
     // A short time ("1/125 s") is itself a fraction.
     if (node instanceof Expression.Key && text.startsWith("1/")) {

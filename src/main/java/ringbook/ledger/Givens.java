@@ -12,6 +12,9 @@ import ringbook.units.Numbers;
 /** The entries that the scene states, one for each of its number fields. */
 final class Givens {
 
+  private static final List<String> FROM_EACH_OTHER =
+      List.of("kit.sensorWidth", "kit.sensorHeight", "kit.focalLength", "kit.equivalent");
+
   private Givens() {}
 
   static List<Quantity> entries() {
@@ -21,11 +24,17 @@ final class Givens {
           Entry.of(field.key(), field.name())
               .meaning(meaning(field))
               .symbol(field.symbol(), field.unit())
-              .rounded(Rounding.significant(4))
+              .rounded(rounding(field))
+              .range(range(field))
               .source("the scene")
               .given(reckoning -> value(field, reckoning.scene())));
     }
     return entries;
+  }
+
+  /** A time is stated as it stands on a camera. */
+  private static Rounding rounding(NumberField field) {
+    return field.key().equals("aim.usualTime") ? Rounding.fraction(3) : Rounding.significant(4);
   }
 
   private static String meaning(NumberField field) {
@@ -40,6 +49,14 @@ final class Givens {
     return SceneDetails.has(field.key())
         ? "Stated for the group, where there is one."
         : "Stated for the group.";
+  }
+
+  /** What may be written; sensor and lens follow from each other where only one is written. */
+  private static Range range(NumberField field) {
+    if (FROM_EACH_OTHER.contains(field.key())) {
+      return Range.above(0);
+    }
+    return Range.between(field.unit().toSi(field.low()), field.unit().toSi(field.high()));
   }
 
   private static double value(NumberField field, Scene scene) {

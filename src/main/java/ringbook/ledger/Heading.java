@@ -31,6 +31,8 @@ public record Heading(String word, String title) {
     {"strip", "Strips"},
     {"precision", "Precision"},
     {"scale", "True size"},
+    {"check", "The check before you leave"},
+    {"handover", "The hand-over"},
     {"fitness", "Is the object fit?"}
   };
 

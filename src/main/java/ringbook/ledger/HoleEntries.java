@@ -39,6 +39,7 @@ final class HoleEntries {
 
   private static Quantity bestAngle() {
     return angle("hole.bestAngle", "angle for the wall", "\\theta_{i}")
+        .range(Range.degrees(0, 90))
         .meaning("Angle from the axis at which the wall is seen just well enough, and deepest.")
         .formula("90deg - aim.incidenceLimit")
         .source("the wall runs along the axis")
@@ -48,6 +49,7 @@ final class HoleEntries {
 
   private static Quantity wallSeen() {
     return length("hole.wallSeen", "depth of wall seen well", "h_{\\mathrm{w}}")
+        .range(Range.above(0))
         .meaning("How deep the far wall is seen well from the best angle.")
         .formula("min(subject.holeDepth, subject.holeDiameter / tan(hole.bestAngle))")
         .source(PARALLEL)
@@ -57,6 +59,7 @@ final class HoleEntries {
 
   private static Quantity wallShare() {
     return share("hole.wallShare", "share of the wall seen well", "q_{\\mathrm{w}}")
+        .range(Range.above(0).upTo(1))
         .meaning("Depth of wall seen well over the depth of the hole.")
         .formula("hole.wallSeen / subject.holeDepth")
         .source("definition")
@@ -87,6 +90,7 @@ final class HoleEntries {
   private static Quantity floorMiddle() {
     return angle(
             "hole.floorMiddle", "largest angle to the middle of the floor", "\\theta_{\\mathrm{m}}")
+        .range(Range.degrees(0, 90))
         .meaning("Up to this angle from the axis the middle of the floor is in sight.")
         .formula("atan(subject.holeDiameter / (2 * subject.holeDepth))")
         .source(PARALLEL)
@@ -96,6 +100,7 @@ final class HoleEntries {
 
   private static Quantity floorHidden() {
     return angle("hole.floorHidden", "angle that hides the floor", "\\theta_{\\mathrm{h}}")
+        .range(Range.degrees(0, 90))
         .meaning("From this angle on nothing of the floor is in sight.")
         .formula("atan(subject.holeDiameter / subject.holeDepth)")
         .source(PARALLEL)
@@ -105,6 +110,7 @@ final class HoleEntries {
 
   private static Quantity floorSeen() {
     return length("hole.floorSeen", "floor seen across its middle", "d_{\\mathrm{f}}")
+        .range(Range.from(0))
         .meaning("How much of the floor is in sight, across its middle, from the wall's angle.")
         .formula("max(0, subject.holeDiameter - subject.holeDepth * tan(hole.bestAngle))")
         .source(PARALLEL)
@@ -114,6 +120,7 @@ final class HoleEntries {
 
   private static Quantity floorShare() {
     return share("hole.floorShare", "share of the floor seen", "q_{\\mathrm{floor}}")
+        .range(Range.between(0, 1))
         .meaning("Share of the floor's area in sight from the wall's angle.")
         .rule(
             "area common to the floor and the mouth pushed aside by the depth times the tangent of"
@@ -131,6 +138,7 @@ final class HoleEntries {
             "hole.floorRays",
             "widest angle between lines of sight to the floor",
             "\\gamma_{\\mathrm{f}}")
+        .range(Range.degrees(0, 180))
         .meaning(
             "Lines of sight to the middle of the floor differ by at most this; where it is small,"
                 + " depth is weak.")
@@ -142,6 +150,7 @@ final class HoleEntries {
 
   private static Quantity ringAngle() {
     return angle("hole.ringAngle", "angle from the ring", "\\theta_{\\mathrm{r}}")
+        .range(Range.degrees(0, 180))
         .meaning(
             "Smallest angle from the hole's axis that the ring offers: its station straight in"
                 + " front of the hole.")
@@ -153,6 +162,7 @@ final class HoleEntries {
 
   private static Quantity ringWall() {
     return length("hole.ringWall", "depth of wall seen well from the ring", "h_{\\mathrm{r}}")
+        .range(Range.from(0))
         .meaning(
             "How deep the wall is seen well from some station of the ring; a station to the side"
                 + " helps where the one in front looks too straight in.")

@@ -14,6 +14,7 @@ final class JobEntries {
         Entry.of("job.photos", "photographs in all")
             .meaning("All rings, the views over the top and the second pose, with some to spare.")
             .symbol("n_{\\mathrm{all}}", Unit.PIECE)
+            .range(Range.wholeFrom(4))
             .rounded(Rounding.decimals(0))
             .formula(
                 "ceil((rings.photos + rings.topViews + (aim.poses - 1) * pose.photos) * (1 +"
@@ -24,6 +25,7 @@ final class JobEntries {
         Entry.of("job.time", "time to take them")
             .meaning("Time at the camera, without setting up and without the check at the end.")
             .symbol("t_{\\mathrm{all}}", Unit.MINUTE)
+            .range(Range.above(0))
             .rounded(Rounding.decimals(0))
             .formula("job.photos * aim.secondsPerPhoto")
             .source("count times time")
@@ -32,6 +34,7 @@ final class JobEntries {
         Entry.of("job.storage", "storage they take")
             .meaning("Space the files take on the card or the telephone.")
             .symbol("M_{\\mathrm{all}}", Unit.GIGABYTE)
+            .range(Range.above(0))
             .rounded(Rounding.significant(2))
             .formula("job.photos * kit.fileSize")
             .source("count times size")
@@ -47,6 +50,7 @@ final class JobEntries {
         Entry.of("job.charges", "battery charges")
             .meaning("Full battery charges the photographs take.")
             .symbol("n_{\\mathrm{c}}", Unit.PIECE)
+            .range(Range.wholeFrom(1))
             .rounded(Rounding.decimals(0))
             .formula("ceil(job.photos / kit.photosPerCharge)")
             .source("count")

@@ -56,6 +56,7 @@ public final class Ledger {
     List<Quantity> all = new ArrayList<>();
     all.addAll(Givens.entries());
     all.addAll(KitEntries.entries());
+    all.addAll(LessonEntries.kit());
     all.addAll(DistanceEntries.entries());
     all.addAll(SamplingEntries.entries());
     all.addAll(FartherEntries.entries());
@@ -64,25 +65,37 @@ public final class Ledger {
     all.addAll(DepthEntries.entries());
     all.addAll(ViewEntries.entries());
     all.addAll(WaysOutEntries.entries());
+    all.addAll(LessonEntries.sharp());
     all.addAll(LightEntries.entries());
     all.addAll(LampEntries.entries());
+    all.addAll(LessonEntries.lamps());
     all.addAll(MotionEntries.entries());
     all.addAll(FlickerEntries.entries());
     all.addAll(RingEntries.entries());
+    all.addAll(HeightEntries.ring());
     all.addAll(SeenEntries.entries());
     all.addAll(PairEntries.entries());
     all.addAll(RingsEntries.entries());
+    all.addAll(HeightEntries.rings());
     all.addAll(LowEntries.entries());
     all.addAll(PoseEntries.entries());
     all.addAll(JobEntries.entries());
+    all.addAll(DayEntries.entries());
     all.addAll(RoomEntries.entries());
     all.addAll(WayRoundEntries.entries());
+    all.addAll(SpaceEntries.entries());
     all.addAll(HoleEntries.entries());
+    all.addAll(EdgeEntries.hole());
     all.addAll(StripEntries.entries());
+    all.addAll(EdgeEntries.strip());
     all.addAll(PrecisionEntries.entries());
     all.addAll(SetEntries.entries());
     all.addAll(ScaleEntries.entries());
+    all.addAll(ScaleCheckEntries.entries());
+    all.addAll(CheckEntries.entries());
+    all.addAll(HandoverEntries.entries());
     all.addAll(FitnessEntries.entries());
+    all.addAll(LessonEntries.fitness());
     return new Ledger(all);
   }
 }

@@ -28,6 +28,8 @@ final class LightEntries {
         speedValue(),
         timeValue(),
         brightnessValue(),
+        luminance(),
+        timeClosed(),
         isoByHand(),
         luxByHand(),
         doseHours());
@@ -38,6 +40,7 @@ final class LightEntries {
         .meaning(
             "The light at the object in steps of two, for ISO 100: one more is twice as bright.")
         .symbol("\\mathrm{EV}_{100}", Unit.ONE)
+        .range(Range.any())
         .formula("log2(place.illuminance / 2.5lx)")
         .source(METER)
         .checkedBy("EXP-10", "EXP-11", "EXP-12", "LGT-10")
@@ -48,6 +51,7 @@ final class LightEntries {
     return Entry.of(key, "exposure value at the " + which + " ISO")
         .meaning("The exposure value that f-number and time must make up at the " + which + " ISO.")
         .symbol(symbol, Unit.ONE)
+        .range(Range.any())
         .formula("light.ev100 + log2(" + iso + " / 100)")
         .source(APEX)
         .checkedBy("EXP-15")
@@ -58,6 +62,7 @@ final class LightEntries {
     return Entry.of("light.closeStops", "stops lost by focusing close")
         .meaning("How much less light reaches the sensor because the lens is focused close.")
         .symbol("q_{\\mathrm{close}}", Unit.STOP)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("2 * log2(1 + sharp.magnification)")
         .source("similar triangles; lens that moves as a whole")
@@ -69,6 +74,7 @@ final class LightEntries {
     return Entry.of("light.closeFactor", "exposure factor of focusing close")
         .meaning("How many times longer the exposure becomes because the lens is focused close.")
         .symbol("k_{\\mathrm{close}}", Unit.ONE)
+        .range(Range.above(1))
         .formula("(1 + sharp.magnification) ^ 2")
         .source("similar triangles; lens that moves as a whole")
         .checkedBy("CLO-08", "CLO-09")
@@ -79,6 +85,7 @@ final class LightEntries {
     return Entry.of(key, "exposure time at the " + which + " ISO")
         .meaning("How long the shutter must be open at the " + which + " ISO, in this light.")
         .symbol(symbol, Unit.SECOND)
+        .range(Range.above(0))
         .rounded(Rounding.fraction(2))
         .formula("sharp.effective ^ 2 / 2 ^ " + ev)
         .source(APEX + "; gives seconds")
@@ -90,6 +97,7 @@ final class LightEntries {
     return Entry.of("light.apertureValue", "aperture value")
         .meaning("The f-number to set in steps of two, as it is stored in the photograph.")
         .symbol("\\mathrm{Av}", Unit.ONE)
+        .range(Range.any())
         .formula("2 * log2(sharp.fNumber)")
         .source(APEX)
         .checkedBy("EXP-01", "EXP-02", "EXP-03", "EXP-06")
@@ -100,6 +108,7 @@ final class LightEntries {
     return Entry.of("light.speedValue", "speed value")
         .meaning("The ISO that goes with the time to set, in steps of two: 5 is ISO 100.")
         .symbol("\\mathrm{Sv}", Unit.ONE)
+        .range(Range.any())
         .formula("log2(motion.iso / 3.125)")
         .source(APEX)
         .checkedBy("EXP-17")
@@ -110,6 +119,7 @@ final class LightEntries {
     return Entry.of("light.timeValue", "time value")
         .meaning("The time to set in steps of two: one more is half the time.")
         .symbol("\\mathrm{Tv}", Unit.ONE)
+        .range(Range.any())
         .formula("-log2(motion.time)")
         .source(APEX)
         .checkedBy("EXP-05")
@@ -120,16 +130,48 @@ final class LightEntries {
     return Entry.of("light.brightnessValue", "brightness value")
         .meaning("The light in steps of two on the scale that is stored in the photograph.")
         .symbol("\\mathrm{Bv}", Unit.ONE)
+        .range(Range.any())
         .formula("light.ev100 - log2(100 / 3.125)")
         .source(APEX + "; exposure value is brightness value plus speed value")
         .checkedBy("EXP-17", "EXP-18")
         .by(r -> r.si("light.ev100") - Exposure.speedValue(100));
   }
 
+  private static Quantity luminance() {
+    return Entry.of("light.luminance", "luminance of a middle grey surface")
+        .meaning("What a meter that looks at a middle grey surface reads in this light.")
+        .symbol("L_{\\mathrm{v}}", Unit.CANDELA_PER_SQUARE_METRE)
+        .range(Range.above(0))
+        .rounded(Rounding.significant(2))
+        .formula("0.125 * 2 ^ light.ev100")
+        .source("reflected-light meter with K = 12.5, as in ISO 2720; gives cd/m²")
+        .checkedBy("EXP-09")
+        .by(r -> Exposure.luminance(r.si("light.ev100"), Exposure.K));
+  }
+
+  private static Quantity timeClosed() {
+    return Entry.of("light.timeClosed", "exposure time at the narrow end of the window")
+        .meaning("How long it takes at the lowest ISO with the largest f-number that may be set.")
+        .symbol("t_{N_{2}}", Unit.SECOND)
+        .range(Range.above(0))
+        .rounded(Rounding.fraction(2))
+        .formula("light.timeBase * (sharp.windowTo / sharp.fNumber) ^ 2")
+        .source(APEX + "; the same light through a smaller hole")
+        .checkedBy("EXP-22")
+        .by(
+            r ->
+                Exposure.sameExposure(
+                        new Span(r.si("light.timeBase")),
+                        r.fNumber("sharp.fNumber"),
+                        r.fNumber("sharp.windowTo"))
+                    .seconds());
+  }
+
   private static Quantity isoByHand() {
     return Entry.of("light.isoByHand", "ISO for the hand-held time")
         .meaning("The ISO at which the longest hand-held time exposes rightly.")
         .symbol("S_{\\mathrm{hand}}", Unit.ONE)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("100 * sharp.effective ^ 2 / (motion.byTremor * 2 ^ light.ev100)")
         .source(APEX)
@@ -146,6 +188,7 @@ final class LightEntries {
     return Entry.of("light.luxByHand", "light needed for working by hand")
         .meaning("The illuminance at which the highest ISO allows the longest hand-held time.")
         .symbol("E_{\\mathrm{hand}}", Unit.LUX)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("place.illuminance * light.isoByHand / kit.highestIso")
         .source("time goes with one over the illuminance; " + METER)
@@ -159,6 +202,7 @@ final class LightEntries {
             "How long the most sensitive things (dyes, paper, feathers) may stay in this light in"
                 + " one year; ask the keeper of the object first.")
         .symbol("t_{\\mathrm{dose}}", Unit.HOUR)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("15000lx * 3600s / place.illuminance")
         .source("15 000 lux hours a year, CIE 157:2004 (from memory)")

@@ -14,31 +14,37 @@ final class LowEntries {
   static List<Quantity> entries() {
     return List.of(
         height("low.turnedHeight", "lens of a camera turned over", "z_{\\mathrm{u}}")
+            .range(Range.above(0))
             .meaning("Floor to lens when the camera rests on the table, lens end down.")
             .formula("place.tableHeight + kit.lensOffset")
             .checkedBy("test:RingRoutesTest")
             .by(r -> r.si("place.tableHeight") + r.si("kit.lensOffset")),
         height("low.uprightHeight", "lens of a camera right way up", "z_{\\mathrm{o}}")
+            .range(Range.above(0))
             .meaning("Floor to lens when the camera rests on the table, lens end up.")
             .formula("place.tableHeight + kit.lensFarOffset")
             .checkedBy("test:RingRoutesTest")
             .by(r -> r.si("place.tableHeight") + r.si("kit.lensFarOffset")),
         height("low.gain", "height gained by turning the camera over", "g_{\\mathrm{u}}")
+            .range(Range.any())
             .meaning("How much lower the lens comes when the camera is turned over.")
             .formula("low.uprightHeight - low.turnedHeight")
             .checkedBy("test:RingRoutesTest")
             .by(r -> r.si("low.uprightHeight") - r.si("low.turnedHeight")),
         elevation("low.turnedElevation", "elevation of the camera turned over", "e_{\\mathrm{u}}")
+            .range(Range.degrees(-90, 90))
             .meaning("Elevation of a ring with the camera turned over on the table.")
             .formula("asin((low.turnedHeight - ring.middleHeight) / ring.radius)")
             .checkedBy("test:RingRoutesTest")
             .by(r -> elevationOf(r, "low.turnedHeight")),
         elevation("low.uprightElevation", "elevation of the camera right way up", "e_{\\mathrm{o}}")
+            .range(Range.degrees(-90, 90))
             .meaning("Elevation of a ring with the camera right way up on the table.")
             .formula("asin((low.uprightHeight - ring.middleHeight) / ring.radius)")
             .checkedBy("test:RingRoutesTest")
             .by(r -> elevationOf(r, "low.uprightHeight")),
         elevation("low.gainAngle", "elevation gained by turning the camera over", "\\Delta e_{u}")
+            .range(Range.degrees(-180, 180))
             .meaning("How much flatter the ring becomes when the camera is turned over.")
             .formula("low.uprightElevation - low.turnedElevation")
             .checkedBy("test:RingRoutesTest")

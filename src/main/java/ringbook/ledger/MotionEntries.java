@@ -21,6 +21,7 @@ final class MotionEntries {
         rule(),
         byTremor(),
         byWalking(),
+        walkBlur(),
         rimSpeed(),
         byTurntable(),
         tripod(),
@@ -28,11 +29,13 @@ final class MotionEntries {
         handBlur(),
         time(),
         dialTime(),
+        usualExact(),
         iso());
   }
 
   private static Quantity rule() {
     return time("motion.rule", "hand-held time of the old rule", "t_{35}")
+        .range(Range.above(0))
         .meaning("One second over the 35 mm equivalent in millimetres: made for prints.")
         .formula("1mm * 1s / kit.equivalent")
         .source("rule of thumb; common practice, no source")
@@ -42,6 +45,7 @@ final class MotionEntries {
 
   private static Quantity byTremor() {
     return time("motion.byTremor", "longest hand-held time", "t_{\\mathrm{hand}}")
+        .range(Range.above(0))
         .meaning("How long hands hold the camera still enough for the movement accepted.")
         .formula(
             "2 ^ kit.stabiliser * aim.motionBlur * kit.pixelPitch"
@@ -60,6 +64,7 @@ final class MotionEntries {
 
   private static Quantity byWalking() {
     return time("motion.byWalking", "longest time while walking", "t_{\\mathrm{walk}}")
+        .range(Range.above(0))
         .meaning("How long the shutter may be open if one photographs without stopping.")
         .formula("aim.motionBlur * distance.samplingNear / aim.walkingSpeed")
         .source(STEADY)
@@ -73,10 +78,27 @@ final class MotionEntries {
                     .seconds());
   }
 
+  private static Quantity walkBlur() {
+    return Entry.of("motion.walkBlur", "movement while walking with the time to set")
+        .meaning("How many pixels the near face smears if one walks on with the time to set.")
+        .symbol("b_{\\mathrm{walk}}", Unit.PIXEL)
+        .range(Range.above(0))
+        .formula("aim.walkingSpeed * motion.time / distance.samplingNear")
+        .source(STEADY)
+        .checkedBy("MOT-03")
+        .by(
+            r ->
+                Movement.passingPixels(
+                    r.si("aim.walkingSpeed"),
+                    new Span(r.si("motion.time")),
+                    r.length("distance.samplingNear")));
+  }
+
   private static Quantity rimSpeed() {
     return Entry.of("motion.rimSpeed", "speed of the rim on the turntable")
         .meaning("How fast the outermost part of the object moves while the turntable turns.")
         .symbol("V_{\\mathrm{rim}}", Unit.CENTIMETRE_PER_SECOND)
+        .range(Range.above(0))
         .formula("aim.turnRate * distance.turningWidth / 2")
         .source("circumference over time of a turn")
         .checkedBy("MOT-03")
@@ -88,6 +110,7 @@ final class MotionEntries {
 
   private static Quantity byTurntable() {
     return time("motion.byTurntable", "longest time on the turning table", "t_{\\mathrm{turn}}")
+        .range(Range.above(0))
         .meaning(
             "How long the shutter may be open while the turntable turns; better let it stop"
                 + " first.")
@@ -121,6 +144,7 @@ final class MotionEntries {
             "How much light is missing for working by hand at the highest ISO; below 0 there is"
                 + " light to spare.")
         .symbol("q_{\\mathrm{dark}}", Unit.STOP)
+        .range(Range.any())
         .rounded(Rounding.significant(2))
         .formula("log2(light.timeHighest / motion.byTremor)")
         .source("definition of the stop")
@@ -132,6 +156,7 @@ final class MotionEntries {
     return Entry.of("motion.handBlur", "movement by hand at the highest ISO")
         .meaning("How many pixels the picture moves if it is taken by hand at the highest ISO.")
         .symbol("b_{\\mathrm{hand}}", Unit.PIXEL)
+        .range(Range.above(0))
         .formula("aim.motionBlur * light.timeHighest / motion.byTremor")
         .source(STEADY)
         .checkedBy("MOT-05")
@@ -140,6 +165,7 @@ final class MotionEntries {
 
   private static Quantity time() {
     return time("motion.time", "exposure time to set", "t")
+        .range(Range.above(0))
         .meaning(
             "On a tripod the time of the lowest ISO; by hand the longest that is held still, if"
                 + " the lowest ISO does not need less.")
@@ -155,6 +181,7 @@ final class MotionEntries {
 
   private static Quantity dialTime() {
     return time("motion.dialTime", "mark on the shutter dial", "t_{\\mathrm{dial}}")
+        .range(Range.above(0))
         .meaning(
             "The longest time a camera offers in third stops that is not longer than the time to"
                 + " set; the ISO makes up the rest.")
@@ -164,10 +191,22 @@ final class MotionEntries {
         .by(r -> ShutterMarks.notLonger(new Span(r.si("motion.time"))).seconds());
   }
 
+  private static Quantity usualExact() {
+    return Entry.of("motion.usualExact", "exact time behind the usual mark")
+        .meaning("What the camera really does at the time usually set: marks are rounded names.")
+        .symbol("t_{\\mathrm{exact}}", Unit.SECOND)
+        .range(Range.above(0))
+        .formula("2 ^ (round(3 * log2(aim.usualTime)) / 3)")
+        .source("third stops are powers of two; the engraved names are common practice")
+        .checkedBy("FNO-10", "FNO-11")
+        .by(r -> ShutterMarks.exact(new Span(r.si("aim.usualTime"))).seconds());
+  }
+
   private static Quantity iso() {
     return Entry.of("motion.iso", "ISO to set")
         .meaning("The ISO that exposes rightly with the f-number and the time to set.")
         .symbol("S_{\\mathrm{set}}", Unit.ONE)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("100 * sharp.effective ^ 2 / (motion.time * 2 ^ light.ev100)")
         .source("exposure in steps of two; Exif annex on APEX")

@@ -22,6 +22,7 @@ final class PoseEntries {
                 "Turn, on the object, between the lowest ring of the first pose and the lowest"
                     + " ring of the second; 0 where they overlap.")
             .symbol("\\Delta e_{\\mathrm{p}}", Unit.DEGREE)
+            .range(Range.degrees(0, 180))
             .rounded(Rounding.decimals(0))
             .formula("max(0, 2 * rings.lowest)")
             .source(TURNED)
@@ -30,6 +31,7 @@ final class PoseEntries {
         Entry.of("pose.band", "band common to both poses")
             .meaning("Range of elevations, on the object, from which both poses are photographed.")
             .symbol("\\beta_{\\mathrm{p}}", Unit.DEGREE)
+            .range(Range.degrees(0, 180))
             .rounded(Rounding.decimals(0))
             .formula(
                 "max(0, min(rings.highest, -rings.lowest) - max(rings.lowest, -rings.highest))")
@@ -53,6 +55,7 @@ final class PoseEntries {
             .checkedBy("test:RingRoutesTest")
             .by(r -> Quantity.atMost(r.si("rings.spacing"), r.si("pose.band"))),
         count("pose.rings", "rings of the second pose", "N_{\\mathrm{p}}")
+            .range(Range.wholeFrom(1))
             .meaning(
                 "Rings of the second pose: the elevations the first pose did not have, and one"
                     + " ring more to tie the two.")
@@ -63,6 +66,7 @@ final class PoseEntries {
             .checkedBy("test:RingRoutesTest")
             .by(PoseEntries::rings),
         count("pose.photos", "photographs of the second pose", "n_{\\mathrm{pose}}")
+            .range(Range.wholeFrom(4))
             .meaning("Its rings and its views of the underside.")
             .formula("pose.rings * ring.photos * aim.repeats + rings.topViews")
             .source("count")

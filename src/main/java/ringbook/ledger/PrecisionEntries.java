@@ -41,6 +41,7 @@ final class PrecisionEntries {
 
   private static Quantity spot() {
     return sigma("precision.spot", "one picture coordinate on the object", "s_{\\mathrm{o}}")
+        .range(Range.above(0))
         .meaning(
             "Standard deviation of one coordinate of a spot in one photograph, carried to the"
                 + " middle of the object.")
@@ -52,6 +53,7 @@ final class PrecisionEntries {
 
   private static Quantity pairDepth() {
     return sigma("precision.pairDepth", "depth from two neighbours", "\\sigma_{D}")
+        .range(Range.above(0))
         .meaning("Standard deviation of the depth that two neighbours of the ring alone give.")
         .formula("precision.spot / (sqrt(2) * sin(ring.rayAngle / 2))")
         .source("covariance of two lines of sight")
@@ -64,6 +66,7 @@ final class PrecisionEntries {
 
   private static Quantity pairAcross() {
     return sigma("precision.pairAcross", "up and down from two neighbours", "\\sigma_{\\perp}")
+        .range(Range.above(0))
         .meaning("Standard deviation across the plane of the two lines of sight.")
         .formula("precision.spot / sqrt(2)")
         .source("mean of two measurements")
@@ -74,6 +77,7 @@ final class PrecisionEntries {
   private static Quantity ringAcross() {
     return sigma(
             "precision.ringAcross", "level precision in the middle of the ring", "\\sigma_{XY}")
+        .range(Range.above(0))
         .meaning("Level standard deviation of a point that all photographs of the ring see.")
         .formula(
             "precision.spot / sqrt(ring.photos * aim.repeats * (1 - cos(aim.elevation) ^ 2 / 2))")
@@ -88,6 +92,7 @@ final class PrecisionEntries {
 
   private static Quantity ringUp() {
     return sigma("precision.ringUp", "upright precision in the middle of the ring", "\\sigma_{z}")
+        .range(Range.above(0))
         .meaning(
             "Upright standard deviation of a point that all photographs of the ring see; worse the"
                 + " steeper the ring.")
@@ -110,6 +115,7 @@ final class PrecisionEntries {
             "Mean standard deviation of a point in the middle over that of one picture coordinate;"
                 + " the smaller the better.")
         .symbol("q_{\\mathrm{net}}", Unit.ONE)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula(
             "sqrt((2 / (1 - cos(aim.elevation) ^ 2 / 2) + 1 / cos(aim.elevation) ^ 2) / (3 *"
@@ -121,6 +127,7 @@ final class PrecisionEntries {
 
   private static Quantity mean() {
     return sigma("precision.mean", "mean precision of a point", "\\sigma_{\\mathrm{m}}")
+        .range(Range.above(0))
         .meaning(
             "Root mean square of the three standard deviations of a point that all photographs of"
                 + " the ring see.")
@@ -148,6 +155,7 @@ final class PrecisionEntries {
 
   private static Quantity wallDepth() {
     return sigma("precision.wallDepth", "depth precision on the wall", "\\sigma_{\\mathrm{d}}")
+        .range(Range.above(0))
         .meaning(
             "Standard deviation, square to the wall, of a spot at half height, from the stations"
                 + " that see it well.")
@@ -159,6 +167,7 @@ final class PrecisionEntries {
 
   private static Quantity wallSize() {
     return sigma("precision.wallMean", "mean precision on the wall", "\\sigma_{\\mathrm{w}}")
+        .range(Range.above(0))
         .meaning("Root mean square of the three standard deviations of the same spot.")
         .rule("inverse of the summed weights of all lines of sight within the limit", WALL)
         .source("least squares: covariance of lines of sight")
@@ -191,8 +200,10 @@ final class PrecisionEntries {
   private static Quantity parts() {
     return Entry.of("precision.parts", "size over precision")
         .meaning(
-            "The longest side of the object over the mean precision on the wall: one part in so many.")
+            "The longest side of the object over the mean precision on the wall: one part in so"
+                + " many.")
         .symbol("n_{\\sigma}", Unit.ONE)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("max(subject.height, distance.turningWidth) / precision.wallMean")
         .source("definition")

@@ -19,7 +19,7 @@ import ringbook.units.Whole;
  * @param checks what proves it: ids of outside values in the data files of the tests, such as
  *     {@code HYP-01}, and {@code test:} with the name of a test class that works it out by a second
  *     route; empty for givens
- * @param mayBeInfinite whether infinity is a true answer
+ * @param range where its values can lie
  */
 public record Quantity(
     String key,
@@ -31,7 +31,7 @@ public record Quantity(
     Definition definition,
     String source,
     List<String> checks,
-    boolean mayBeInfinite) {
+    Range range) {
 
   public Quantity {
     checks = List.copyOf(checks);

@@ -4,8 +4,10 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import ringbook.shots.Scene;
 import ringbook.units.Angle;
 import ringbook.units.FNumber;
@@ -18,23 +20,47 @@ import ringbook.units.Length;
 public final class Reckoning {
 
   private final Ledger ledger;
-  private final Scene scene;
+  private final Supplier<Scene> source;
   private final Map<String, Outcome> outcomes = new LinkedHashMap<>();
   private final Map<String, Set<String>> reads = new LinkedHashMap<>();
   private final Deque<String> underWay = new ArrayDeque<>();
 
-  private Reckoning(Ledger ledger, Scene scene) {
+  private Scene scene;
+
+  private Reckoning(Ledger ledger, Supplier<Scene> source) {
     this.ledger = ledger;
-    this.scene = scene;
+    this.source = source;
   }
 
   /** The standard ledger for {@code scene}. */
   public static Reckoning of(Scene scene) {
-    return new Reckoning(Ledger.standard(), scene);
+    return new Reckoning(Ledger.standard(), () -> scene);
+  }
+
+  /**
+   * A reckoning some of whose numbers were worked out before, so that the scene need not even be
+   * made while nothing else is asked for.
+   *
+   * @param scene makes the scene those numbers belong to
+   * @param known their keys
+   * @param si the numbers in SI, in the order of the keys; one that is no number was refused then
+   *     and is worked out again when asked for
+   */
+  public static Reckoning resumed(Supplier<Scene> scene, List<String> known, double[] si) {
+    Reckoning reckoning = new Reckoning(Ledger.standard(), scene);
+    for (int i = 0; i < si.length; i++) {
+      if (!Double.isNaN(si[i])) {
+        reckoning.outcomes.put(known.get(i), new Outcome.Known(si[i]));
+      }
+    }
+    return reckoning;
   }
 
   /** The scene. */
   public Scene scene() {
+    if (scene == null) {
+      scene = source.get();
+    }
     return scene;
   }
 
@@ -115,7 +141,7 @@ public final class Reckoning {
     try {
       double si = quantity.definition().method().compute(this);
       if (Double.isNaN(si)
-          || (Math.abs(si) == Double.POSITIVE_INFINITY && !quantity.mayBeInfinite())) {
+          || (Math.abs(si) == Double.POSITIVE_INFINITY && !quantity.range().endless())) {
         throw new IllegalStateException("quantity " + quantity.key() + " came to no number");
       }
       return new Outcome.Known(si);

@@ -39,6 +39,7 @@ final class RingEntries {
     return Entry.of("ring.radius", "lens to the middle of the object")
         .meaning("How far the lens is from the middle of the object, all the way round.")
         .symbol("D", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("distance.middle")
         .source("definition")
         .checkedBy("test:RingRoutesTest")
@@ -49,6 +50,7 @@ final class RingEntries {
     return Entry.of("ring.floorDistance", "distance on the floor")
         .meaning("Radius of the circle on the floor that the lens moves above.")
         .symbol("D_{\\mathrm{f}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("ring.radius * cos(aim.elevation)")
         .source(GEOMETRY)
         .checkedBy("ORB-07", "ORB-08")
@@ -59,6 +61,7 @@ final class RingEntries {
     return Entry.of("ring.rise", "lens above the middle of the object")
         .meaning("How much higher than the middle of the object the lens is; below 0 if lower.")
         .symbol("\\Delta z", Unit.CENTIMETRE)
+        .range(Range.any())
         .formula("ring.radius * sin(aim.elevation)")
         .source(GEOMETRY)
         .checkedBy("ORB-07", "ORB-08")
@@ -69,6 +72,7 @@ final class RingEntries {
     return Entry.of("ring.middleHeight", "height of the object's middle")
         .meaning("Floor to the middle of the object as it stands on the table.")
         .symbol("z_{\\mathrm{m}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("place.tableHeight + subject.height / 2")
         .source("definition")
         .checkedBy("test:RingRoutesTest")
@@ -79,6 +83,7 @@ final class RingEntries {
     return Entry.of("ring.lensHeight", "height of the lens")
         .meaning("Floor to lens on this ring; below 0 would be under the floor.")
         .symbol("z", Unit.CENTIMETRE)
+        .range(Range.any())
         .formula("ring.middleHeight + ring.rise")
         .source(GEOMETRY)
         .checkedBy("test:CameraLibraryTest", "ORB-09", "ORB-07")
@@ -89,6 +94,7 @@ final class RingEntries {
     return Entry.of("ring.lensAboveTable", "lens above the table top")
         .meaning("How far the lens is above the table top; below 0 the table hides the object.")
         .symbol("z_{\\mathrm{a}}", Unit.CENTIMETRE)
+        .range(Range.any())
         .formula("ring.lensHeight - place.tableHeight")
         .source("definition")
         .checkedBy("test:RingRoutesTest")
@@ -97,6 +103,7 @@ final class RingEntries {
 
   private static Quantity lowestElevation() {
     return elevationFor("ring.lowestElevation", "lowest elevation within reach", "e_{\\min}")
+        .range(Range.degrees(-90, 90))
         .meaning(
             "Elevation at which the lens is as low as the group can hold it, or straight below.")
         .formula("asin(max(-1, (place.lowestLens - ring.middleHeight) / ring.radius))")
@@ -106,6 +113,7 @@ final class RingEntries {
 
   private static Quantity highestElevation() {
     return elevationFor("ring.highestElevation", "highest elevation within reach", "e_{\\max}")
+        .range(Range.degrees(-90, 90))
         .meaning(
             "Elevation at which the lens is as high as the group can hold it, or straight above.")
         .formula("asin(min(1, (place.highestLens - ring.middleHeight) / ring.radius))")
@@ -166,6 +174,7 @@ final class RingEntries {
 
   private static Quantity photos() {
     return count("ring.photos", "photographs in the ring", "n")
+        .range(Range.wholeFrom(3))
         .meaning("How many photographs go once round at the chosen turn.")
         .formula("ceil(360deg / aim.step)")
         .source("count of equal turns in a full turn")
@@ -175,6 +184,7 @@ final class RingEntries {
 
   private static Quantity fewest() {
     return count("ring.fewest", "fewest photographs in the ring", "n_{\\min}")
+        .range(Range.wholeFrom(3))
         .meaning("How many photographs go once round at the largest turn with reliable matches.")
         .formula("ceil(360deg / aim.stepLimit)")
         .source("count of equal turns in a full turn")
@@ -186,6 +196,7 @@ final class RingEntries {
     return Entry.of("ring.realStep", "real turn")
         .meaning("The turn from photograph to photograph when they are spread evenly.")
         .symbol("\\alpha_{n}", Unit.DEGREE)
+        .range(Range.degrees(0, 120))
         .formula("360deg / ring.photos")
         .source("definition")
         .checkedBy("ORB-03", "ORB-04")
@@ -196,6 +207,7 @@ final class RingEntries {
     return Entry.of("ring.chord", "way from station to station")
         .meaning("Straight way of the lens from one photograph to the next.")
         .symbol("B", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("2 * ring.floorDistance * sin(ring.realStep / 2)")
         .source("chord of a circle")
         .checkedBy("test:CameraLibraryTest", "ORB-05", "ORB-06")
@@ -206,6 +218,7 @@ final class RingEntries {
     return Entry.of("ring.baseRatio", "base to distance")
         .meaning("Way from station to station over the distance to the object.")
         .symbol("k_{B}", Unit.ONE)
+        .range(Range.above(0).upTo(2))
         .formula("ring.chord / ring.radius")
         .source("definition")
         .checkedBy("ORB-06")
@@ -218,6 +231,7 @@ final class RingEntries {
             "Angle at the object between the lines of sight of neighbours; on a raised ring smaller"
                 + " than the turn.")
         .symbol("\\gamma", Unit.DEGREE)
+        .range(Range.degrees(0, 120))
         .formula("2 * asin(cos(aim.elevation) * sin(ring.realStep / 2))")
         .source("spherical trigonometry")
         .checkedBy("ORB-11")
@@ -226,6 +240,7 @@ final class RingEntries {
 
   private static Quantity fewestByRay() {
     return count("ring.fewestByRay", "fewest photographs by line of sight", "n_{\\gamma}")
+        .range(Range.wholeFrom(3))
         .meaning(
             "Fewest photographs, at least three, that keep the angle between lines of sight within"
                 + " the largest turn; the pictures still turn more than that against each other.")

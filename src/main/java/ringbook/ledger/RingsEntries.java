@@ -29,6 +29,7 @@ final class RingsEntries {
 
   private static Quantity lowest() {
     return elevation("rings.lowest", "elevation of the lowest ring", "e_{1}")
+        .range(Range.degrees(-90, 90))
         .meaning(
             "Elevation with the lens as low as the group can hold it, but not below a camera that"
                 + " rests on the table.")
@@ -54,6 +55,7 @@ final class RingsEntries {
 
   private static Quantity highest() {
     return elevation("rings.highest", "elevation of the highest ring", "e_{N}")
+        .range(Range.degrees(-90, 90))
         .meaning("The highest ring wanted, or the highest the group can reach if that is lower.")
         .formula("min(aim.topElevation, ring.highestElevation)")
         .source("the lower of the two")
@@ -69,6 +71,7 @@ final class RingsEntries {
     return Entry.of("rings.count", "number of rings")
         .meaning("Fewest rings from the lowest to the highest with no wider step than wanted.")
         .symbol("N_{\\mathrm{r}}", Unit.PIECE)
+        .range(Range.wholeFrom(1))
         .rounded(Rounding.decimals(0))
         .formula("ceil((rings.highest - rings.lowest) / aim.ringSpacing) + 1")
         .source(PRACTICE)
@@ -95,6 +98,7 @@ final class RingsEntries {
     return Entry.of("rings.spacing", "step from ring to ring")
         .meaning("The step of elevation when the rings are spread evenly; 0 for a single ring.")
         .symbol("\\Delta e", Unit.DEGREE)
+        .range(Range.degrees(0, 60))
         .formula("(rings.highest - rings.lowest) / max(1, rings.count - 1)")
         .source("definition")
         .checkedBy("test:RingRoutesTest")
@@ -116,6 +120,7 @@ final class RingsEntries {
 
   private static Quantity photos() {
     return count("rings.photos", "photographs in all rings", "n_{\\mathrm{r}}")
+        .range(Range.wholeFrom(3))
         .meaning("Photographs of all rings together.")
         .formula("rings.count * ring.photos * aim.repeats")
         .source("count")
@@ -125,6 +130,7 @@ final class RingsEntries {
 
   private static Quantity topViews() {
     return count("rings.topViews", "photographs over the top", "n_{\\mathrm{t}}")
+        .range(Range.wholeFrom(1))
         .meaning(
             "Photographs in an arc from one side of the highest ring over the top to the other"
                 + " side, with steps as from ring to ring; they look into an open rim.")
@@ -146,6 +152,7 @@ final class RingsEntries {
     return Entry.of("rings.topHeight", "lens straight above the object")
         .meaning("Floor to lens in the middle of the arc over the top.")
         .symbol("z_{\\mathrm{top}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("ring.middleHeight + ring.radius")
         .source("definition")
         .checkedBy("test:RingRoutesTest")

@@ -24,6 +24,7 @@ final class RoomEntries {
     return Entry.of("room.standing", "room needed from the middle of the object")
         .meaning("From the middle of the object to the back of the person behind the lens.")
         .symbol("r_{\\mathrm{s}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("ring.floorDistance + place.bodyRoom")
         .source("sum of lengths")
         .checkedBy("test:PlanRoutesTest")
@@ -35,12 +36,12 @@ final class RoomEntries {
         .meaning(
             "Largest distance on the floor at which the whole ring is free; 0 if there is none.")
         .symbol("r_{\\mathrm{free}}", Unit.CENTIMETRE)
+        .range(Range.from(0).orEndless())
         .rule(
             "distance of the nearest wall or piece of furniture from the middle of the object, less"
                 + " the room a person needs",
             "place.bodyRoom")
         .source(PLAN)
-        .mayBeInfinite()
         .checkedBy("test:PlanRoutesTest")
         .by(r -> Math.max(0, Standing.nearestMetres(r.scene().place()) - r.si("place.bodyRoom")));
   }
@@ -53,6 +54,7 @@ final class RoomEntries {
     return Entry.of("room.blockedArc", "part of the ring that is blocked")
         .meaning("All directions together in which a wall or piece of furniture is in the way.")
         .symbol("\\beta_{\\mathrm{b}}", Unit.DEGREE)
+        .range(Range.degrees(0, 360))
         .rounded(Rounding.decimals(0))
         .rule(
             "directions in which an outline in plan comes nearer than the room needed",
@@ -66,6 +68,7 @@ final class RoomEntries {
     return Entry.of("room.widestBlock", "widest blocked part")
         .meaning("The widest blocked part of the ring in one piece.")
         .symbol("\\beta_{\\max}", Unit.DEGREE)
+        .range(Range.degrees(0, 360))
         .rounded(Rounding.decimals(0))
         .rule("the widest of the blocked parts", "room.standing")
         .source(PLAN)
@@ -81,6 +84,7 @@ final class RoomEntries {
     return Entry.of("room.stationsLost", "stations that are blocked")
         .meaning("Stations of the ring that nobody can photograph from.")
         .symbol("n_{\\mathrm{lost}}", Unit.PIECE)
+        .range(Range.wholeFrom(0))
         .rounded(Rounding.decimals(0))
         .rule(
             "stations of the ring in blocked directions, the first on the door side",
@@ -95,6 +99,7 @@ final class RoomEntries {
     return Entry.of("room.gapTurn", "largest turn left")
         .meaning("The largest turn between two neighbouring stations that can be used.")
         .symbol("\\alpha_{\\mathrm{g}}", Unit.DEGREE)
+        .range(Range.degrees(0, 360))
         .rounded(Rounding.decimals(0))
         .rule(
             "longest run of real turns from one usable station to the next",
@@ -130,6 +135,7 @@ final class RoomEntries {
     return Entry.of("room.gapMatchable", "spots that can be matched across the gap")
         .meaning("Share of the spots on one side of the gap that can be found again on the other.")
         .symbol("q_{\\mathrm{g}}", Unit.PERCENT)
+        .range(Range.between(0, 1))
         .rounded(Rounding.decimals(0))
         .formula(PairEntries.caps("room.gapTurn") + " * exp(-room.gapTurn / aim.decay)")
         .source(PairEntries.SURVIVAL)

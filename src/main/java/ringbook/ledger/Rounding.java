@@ -50,6 +50,16 @@ public record Rounding(Kind kind, int digits) {
     return new Rounding(Kind.FRACTION, digits);
   }
 
+  /** Whether it only leaves digits out: no marks of a dial, which stand for other numbers. */
+  boolean isPlain() {
+    return kind == Kind.DECIMALS || kind == Kind.SIGNIFICANT;
+  }
+
+  /** The same with so many digits more. */
+  Rounding finer(int more) {
+    return new Rounding(kind, digits + more);
+  }
+
   /** The text of {@code number}. */
   public String text(double number) {
     if (Math.abs(number) == Double.POSITIVE_INFINITY) {

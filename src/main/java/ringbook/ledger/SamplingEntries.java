@@ -26,6 +26,7 @@ final class SamplingEntries {
     return Entry.of("distance.samplingWanted", "sampling distance wanted")
         .meaning("The largest length on the object that may fall on one pixel.")
         .symbol("g_{\\mathrm{want}}", Unit.MILLIMETRE)
+        .range(Range.above(0))
         .formula("aim.detail / aim.pixelsPerDetail")
         .source("sampling theorem asks for 2 pixels; 3 is common practice, no source")
         .checkedBy("test:DistanceRoutesTest")
@@ -36,6 +37,7 @@ final class SamplingEntries {
     return Entry.of("distance.pixelsOnDetail", "pixels on the smallest detail")
         .meaning("How many pixels the smallest detail wanted spans at the far face.")
         .symbol("k_{\\mathrm{far}}", Unit.PIXEL)
+        .range(Range.above(0))
         .formula("aim.detail / distance.samplingFar")
         .source("division")
         .checkedBy("test:DistanceRoutesTest", "test:CameraLibraryTest")
@@ -56,6 +58,7 @@ final class SamplingEntries {
     return Entry.of("distance.largest", "largest standoff")
         .meaning("The farthest the lens may be from the near face for the detail wanted.")
         .symbol("u_{\\max}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula(
             "kit.focalLength * (1 + distance.samplingWanted / kit.pixelPitch)"
                 + " - distance.turningWidth")
@@ -68,6 +71,7 @@ final class SamplingEntries {
     return Entry.of(key, "sampling distance at the " + where)
         .meaning("The length on the object, seen square on, that falls on one pixel there.")
         .symbol("g_{\\mathrm{" + index + "}}", Unit.MILLIMETRE)
+        .range(Range.above(0))
         .formula("kit.pixelPitch * (" + distance + " - kit.focalLength) / kit.focalLength")
         .source("thin lens; textbooks of photogrammetry")
         .checkedBy("GSD-01", "GSD-04")

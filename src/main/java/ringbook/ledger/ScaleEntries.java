@@ -30,6 +30,7 @@ final class ScaleEntries {
     return Entry.of("scale.longest", "longest side of the object")
         .meaning("The largest length on the object that must come out true.")
         .symbol("A", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("max(subject.height, subject.width)")
         .source("definition")
         .checkedBy("test:HoleRoutesTest")
@@ -38,6 +39,7 @@ final class ScaleEntries {
 
   private static Quantity measured() {
     return sigma("scale.measured", "bar's length in the model", "\\sigma_{l}")
+        .range(Range.above(0))
         .meaning("Standard deviation of the bar's length in the model, between its two targets.")
         .formula("sqrt(2) * precision.mean")
         .source(ERRORS)
@@ -47,6 +49,7 @@ final class ScaleEntries {
 
   private static Quantity oneBar() {
     return share("scale.oneBar", "error of scale from one bar", "\\varepsilon_{1}")
+        .range(Range.above(0))
         .meaning("Standard deviation of the scale, as a share, if one bar sets it.")
         .formula("sqrt(kit.barError ^ 2 + scale.measured ^ 2) / kit.barLength")
         .source(ERRORS)
@@ -61,6 +64,7 @@ final class ScaleEntries {
 
   private static Quantity error() {
     return share("scale.error", "error of scale", "\\varepsilon")
+        .range(Range.above(0))
         .meaning("Standard deviation of the scale, as a share, from all bars together.")
         .formula("scale.oneBar / sqrt(kit.barCount)")
         .source("weighted mean of equal, independent bars")
@@ -72,6 +76,7 @@ final class ScaleEntries {
     return Entry.of("scale.times", "object over bar")
         .meaning("How many times the bar goes into the object: its error grows that many times.")
         .symbol("k_{L}", Unit.ONE)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("scale.longest / kit.barLength")
         .source("definition")
@@ -81,6 +86,7 @@ final class ScaleEntries {
 
   private static Quantity carried() {
     return sigma("scale.carried", "error of the object's size", "\\sigma_{A}")
+        .range(Range.above(0))
         .meaning("Standard deviation of the object's longest side that the error of scale makes.")
         .formula("scale.error * scale.longest")
         .source(ERRORS)
@@ -102,6 +108,7 @@ final class ScaleEntries {
     return Entry.of("scale.barNeeded", "bar length needed")
         .meaning("Length each bar needs so that the bars together keep to the tolerance.")
         .symbol("L_{\\min}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula(
             "sqrt(kit.barError ^ 2 + scale.measured ^ 2) * scale.longest / (aim.tolerance *"
                 + " sqrt(kit.barCount))")
@@ -121,6 +128,7 @@ final class ScaleEntries {
     return Entry.of("scale.barsNeeded", "number of bars needed")
         .meaning("How many bars of the stated length keep to the tolerance together.")
         .symbol("m_{\\min}", Unit.PIECE)
+        .range(Range.wholeFrom(1))
         .rounded(Rounding.decimals(0))
         .formula("max(1, ceil((scale.oneBar * scale.longest / aim.tolerance) ^ 2))")
         .source(ERRORS)
@@ -135,6 +143,7 @@ final class ScaleEntries {
   private static Quantity alarm() {
     return share(
             "scale.alarm", "difference between bars that means a mistake", "\\varepsilon_{\\max}")
+        .range(Range.above(0))
         .meaning("Two bars whose scales differ by more than this hide a mistake, not chance.")
         .formula("3 * sqrt(2) * scale.oneBar")
         .source("three standard deviations of a difference, common practice, no source")

@@ -23,6 +23,7 @@ final class SeenEntries {
     return Entry.of("ring.visibleArc", "arc in sight")
         .meaning("How much of a round wall as wide as the object one photograph sees at all.")
         .symbol("\\beta", Unit.DEGREE)
+        .range(Range.degrees(0, 180))
         .formula("2 * acos(distance.turningWidth / (2 * ring.floorDistance))")
         .source("tangents to a circle")
         .checkedBy("VIS-07")
@@ -37,6 +38,7 @@ final class SeenEntries {
     return Entry.of("ring.ballShare", "share of a ball in sight")
         .meaning("Share of a ball as wide as the object that one photograph sees: never half.")
         .symbol("q_{\\mathrm{b}}", Unit.PERCENT)
+        .range(Range.above(0).below(0.5))
         .rounded(Rounding.decimals(0))
         .formula("(1 - distance.turningWidth / (2 * ring.radius)) / 2")
         .source("area of a cap of a sphere")
@@ -58,6 +60,7 @@ final class SeenEntries {
             "How far to either side of its middle a photograph sees a round wall no more slanted"
                 + " than the limit, at half height.")
         .symbol("\\varphi_{i}", Unit.DEGREE)
+        .range(Range.degrees(0, 90))
         .formula(
             "acos(cos(aim.incidenceLimit - asin(distance.turningWidth / (2 * ring.radius) *"
                 + " sin(aim.incidenceLimit))) / cos(aim.elevation))")
@@ -91,6 +94,7 @@ final class SeenEntries {
     return Entry.of("ring.sharedArc", "shared part of the arc seen well")
         .meaning("Share of the wall that one photograph sees well and its neighbour does too.")
         .symbol("q_{\\varphi}", Unit.PERCENT)
+        .range(Range.between(0, 1))
         .rounded(Rounding.decimals(0))
         .formula("max(0, (2 * ring.halfArc - ring.realStep) / (2 * ring.halfArc))")
         .source("overlap of two equal arcs")
@@ -102,6 +106,7 @@ final class SeenEntries {
     return Entry.of("ring.views", "photographs that see a spot well")
         .meaning("How many photographs of the ring see any spot of the wall well, at least.")
         .symbol("k_{\\varphi}", Unit.PIECE)
+        .range(Range.wholeFrom(0))
         .rounded(Rounding.decimals(0))
         .formula("floor(2 * ring.halfArc / ring.realStep)")
         .source("count of equal turns in an arc")
@@ -115,6 +120,7 @@ final class SeenEntries {
             "Fewest photographs that see all of the wall well, with nothing shared: far too few to"
                 + " be matched.")
         .symbol("n_{\\varphi}", Unit.PIECE)
+        .range(Range.wholeFrom(3))
         .rounded(Rounding.decimals(0))
         .formula("ceil(360deg / (2 * ring.halfArc))")
         .source("count of arcs in a full turn")
@@ -128,6 +134,7 @@ final class SeenEntries {
             "How many times farther apart the pixels lie along a surface seen at the most slanted"
                 + " view that still counts than on one seen squarely.")
         .symbol("s_{i}", Unit.ONE)
+        .range(Range.above(1))
         .formula("1 / cos(aim.incidenceLimit)")
         .source("cosine law of foreshortening")
         .checkedBy("VIS-01", "VIS-02")

@@ -28,16 +28,19 @@ final class SetEntries {
   static List<Quantity> entries() {
     return List.of(
         sigma("precision.setAcross", "level precision of all rings", "\\sigma_{\\mathrm{XY,all}}")
+            .range(Range.above(0))
             .meaning("Level standard deviation of a point that all photographs of all rings see.")
             .checkedBy("test:JobPropertiesTest")
             .by(r -> Math.sqrt(middle(r).along(new Vec3(1, 0, 0)))),
         sigma("precision.setUp", "upright precision of all rings", "\\sigma_{\\mathrm{z,all}}")
+            .range(Range.above(0))
             .meaning("Upright standard deviation of a point that all photographs of all rings see.")
             .checkedBy("test:JobPropertiesTest")
             .by(r -> Math.sqrt(middle(r).along(Vec3.UP))),
         Entry.of("precision.setGain", "how much the other rings help")
             .meaning("Upright standard deviation from this ring alone over that from all rings.")
             .symbol("k_{\\mathrm{all}}", Unit.ONE)
+            .range(Range.above(0))
             .rounded(Rounding.significant(2))
             .formula("precision.ringUp / precision.setUp")
             .source("definition")

@@ -12,7 +12,7 @@ import ringbook.units.Unit;
 final class SharpEntries {
 
   private static final String OPTICS = "similar triangles at the aperture; textbooks of optics";
-  private static final String AIRY = "Airy pattern of a round aperture, green light of 0.55 µm";
+  private static final String AIRY = "Airy pattern of a round aperture";
 
   private SharpEntries() {}
 
@@ -24,6 +24,8 @@ final class SharpEntries {
         magnification(),
         blurSpot(),
         openEdge(),
+        darkRing(),
+        wavelength(),
         closed(),
         balance(),
         windowFrom(),
@@ -38,6 +40,7 @@ final class SharpEntries {
     return Entry.of("sharp.near", "nearest distance to hold sharp")
         .meaning("Where the depth to hold sharp begins: the near face of the object.")
         .symbol("n", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("distance.standoff")
         .source("the near face must be sharp")
         .checkedBy("test:DistanceRoutesTest")
@@ -50,6 +53,7 @@ final class SharpEntries {
             "Where the depth to hold sharp ends; what lies behind it is left to the"
                 + " photographs from the other side.")
         .symbol("F", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("distance.standoff + aim.sharpShare * distance.turningWidth")
         .source("the share of the depth that one photograph must hold")
         .checkedBy("test:DistanceRoutesTest")
@@ -64,6 +68,7 @@ final class SharpEntries {
             "Where to focus so that the near and the far end are equally blurred: their"
                 + " harmonic mean, a little nearer than the middle.")
         .symbol("s", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("2 * sharp.near * sharp.far / (sharp.near + sharp.far)")
         .source(OPTICS)
         .checkedBy("DOF-12", "DOF-15")
@@ -74,6 +79,7 @@ final class SharpEntries {
     return Entry.of("sharp.magnification", "magnification at the focus distance")
         .meaning("Size of the picture over size of the object, where the lens is focused.")
         .symbol("m_{s}", Unit.ONE)
+        .range(Range.above(0))
         .formula("kit.focalLength / (sharp.focus - kit.focalLength)")
         .source("thin lens; textbooks of optics")
         .checkedBy("LEN-02", "LEN-06")
@@ -84,6 +90,7 @@ final class SharpEntries {
     return Entry.of("sharp.blurSpot", "widest blur spot")
         .meaning("The widest spot on the sensor that still counts as a sharp point.")
         .symbol("c", Unit.MICROMETRE)
+        .range(Range.above(0))
         .formula("aim.blurLimit * kit.pixelPitch")
         .source("a stated number of pixels; common practice, no source")
         .checkedBy("test:DistanceRoutesTest")
@@ -94,6 +101,7 @@ final class SharpEntries {
     return Entry.of("sharp.open", "lower edge of the f-number window")
         .meaning("The smallest f-number that holds the depth sharp; below it the ends blur.")
         .symbol("N_{\\mathrm{open}}", Unit.F_STOP)
+        .range(Range.above(0))
         .formula(
             "kit.focalLength ^ 2 * (sharp.far - sharp.near)"
                 + " / (sharp.blurSpot * (sharp.far + sharp.near)"
@@ -109,9 +117,10 @@ final class SharpEntries {
             "The largest f-number before the small aperture itself spreads every point too"
                 + " widely.")
         .symbol("N_{\\mathrm{closed}}", Unit.F_STOP)
+        .range(Range.above(0))
         .formula(
             "aim.diffractionLimit * kit.pixelPitch"
-                + " / (2.43934 * 0.55um * (1 + sharp.magnification))")
+                + " / (sharp.darkRing * sharp.wavelength * (1 + sharp.magnification))")
         .source(AIRY)
         .checkedBy("DIF-03", "DIF-08", "DIF-09")
         .by(
@@ -122,15 +131,40 @@ final class SharpEntries {
                     .value());
   }
 
+  private static Quantity darkRing() {
+    return Entry.of("sharp.darkRing", "first dark ring of the diffraction disc")
+        .meaning(
+            "How many times wider than wavelength times f-number the disc is that a round opening"
+                + " makes of a point.")
+        .symbol("k_{\\mathrm{dark}}", Unit.ONE)
+        .range(Range.above(0))
+        .formula("2.43934")
+        .source("twice the first zero of the Bessel function J1 over π; textbooks of optics")
+        .checkedBy("DIF-01")
+        .by(r -> Diffraction.FIRST_DARK_RING);
+  }
+
+  private static Quantity wavelength() {
+    return Entry.of("sharp.wavelength", "wavelength of green light")
+        .meaning("The light that stands for all of it: eyes and sensors see best near it.")
+        .symbol("\\lambda", Unit.MICROMETRE)
+        .range(Range.between(380e-9, 780e-9))
+        .formula("0.55um")
+        .source("rounded from the 555 nm at which the eye is most sensitive by day")
+        .checkedBy("DIF-13")
+        .by(r -> Diffraction.GREEN.metres());
+  }
+
   private static Quantity balance() {
     return Entry.of("sharp.balance", "balancing f-number")
         .meaning(
             "The f-number at which blur from depth and spread from the aperture are equal at"
                 + " the ends, and their sum least.")
         .symbol("N_{\\mathrm{bal}}", Unit.F_STOP)
+        .range(Range.above(0))
         .formula(
             "sqrt(sharp.open * sharp.blurSpot"
-                + " / (2.43934 * 0.55um * (1 + sharp.magnification)))")
+                + " / (sharp.darkRing * sharp.wavelength * (1 + sharp.magnification)))")
         .source("least sum of squares of both spots; squares are added by convention")
         .checkedBy("DIF-12")
         .by(
@@ -146,6 +180,7 @@ final class SharpEntries {
     return Entry.of("sharp.windowFrom", "smallest f-number that may be set")
         .meaning("The lower edge of the window, or the lens's widest aperture above it.")
         .symbol("N_{1}", Unit.F_STOP)
+        .range(Range.above(0))
         .formula("max(sharp.open, kit.widest)")
         .source("the larger of need and possibility")
         .checkedBy("test:DistanceRoutesTest")
@@ -156,6 +191,7 @@ final class SharpEntries {
     return Entry.of("sharp.windowTo", "largest f-number that may be set")
         .meaning("The upper edge of the window, or the lens's narrowest aperture below it.")
         .symbol("N_{2}", Unit.F_STOP)
+        .range(Range.above(0))
         .formula("min(sharp.closed, kit.narrowest)")
         .source("the smaller of need and possibility")
         .checkedBy("test:DistanceRoutesTest")
@@ -176,6 +212,7 @@ final class SharpEntries {
     return Entry.of("sharp.fNumber", "f-number to set")
         .meaning("The f-number the group works with.")
         .symbol("N", Unit.F_STOP)
+        .range(Range.above(0))
         .rounded(Rounding.mark(2))
         .rule(
             "within the window: its middle in stops, moved to the nearest third-stop mark if"
@@ -196,6 +233,7 @@ final class SharpEntries {
     return Entry.of("sharp.dial", "mark on the lens")
         .meaning("What is engraved nearest to the f-number to set.")
         .symbol("N_{\\mathrm{dial}}", Unit.F_STOP)
+        .range(Range.above(0))
         .rule(
             "the name of the third stop nearest to the f-number to set; on a lens with one"
                 + " aperture, that one",
@@ -213,6 +251,7 @@ final class SharpEntries {
             "The f-number that counts at the sensor: focused close, the lens stands farther"
                 + " from the sensor and works with a narrower cone of light.")
         .symbol("N'", Unit.F_STOP)
+        .range(Range.above(0))
         .formula("sharp.fNumber * (1 + sharp.magnification)")
         .source("similar triangles; symmetric lens")
         .checkedBy("CLO-01", "CLO-02", "CLO-03", "CLO-04")

@@ -46,6 +46,7 @@ final class StripEntries {
 
   private static Quantity standoff() {
     return length("strip.standoff", "standoff for the strip", "u_{\\mathrm{s}}")
+        .range(Range.above(0))
         .meaning("Distance from lens to face at which the smallest detail just has its pixels.")
         .formula("kit.focalLength * (1 + distance.samplingWanted / kit.pixelPitch)")
         .source(LENS)
@@ -69,6 +70,7 @@ final class StripEntries {
 
   private static Quantity footprint() {
     return length("strip.footprint", "footprint along the row", "W_{\\mathrm{s}}")
+        .range(Range.above(0))
         .meaning("What one photograph covers along the row, with its short side.")
         .formula(
             "kit.pixelsDown * kit.pixelPitch * (strip.standoff - kit.focalLength) /"
@@ -80,6 +82,7 @@ final class StripEntries {
 
   private static Quantity across() {
     return length("strip.across", "footprint across the row", "H_{\\mathrm{s}}")
+        .range(Range.above(0))
         .meaning("What one photograph covers across the row, with its long side.")
         .formula(
             "kit.pixelsAcross * kit.pixelPitch * (strip.standoff - kit.focalLength) /"
@@ -95,6 +98,7 @@ final class StripEntries {
 
   private static Quantity length() {
     return length("strip.length", "length of the strip", "L_{\\mathrm{s}}")
+        .range(Range.above(0))
         .meaning("The longest side of the object, which the row follows.")
         .formula("max(subject.height, subject.width)")
         .source("definition")
@@ -104,6 +108,7 @@ final class StripEntries {
 
   private static Quantity base() {
     return length("strip.base", "way from frame to frame", "B_{\\mathrm{s}}")
+        .range(Range.above(0))
         .meaning("How far to move between two photographs of the row.")
         .formula("(1 - aim.stripOverlap) * strip.footprint")
         .source(FLAT)
@@ -115,6 +120,7 @@ final class StripEntries {
     return Entry.of("strip.baseRatio", "base to distance of the strip")
         .meaning("Way from frame to frame over the standoff.")
         .symbol("k_{B\\mathrm{s}}", Unit.ONE)
+        .range(Range.above(0))
         .formula("strip.base / strip.standoff")
         .source("definition")
         .checkedBy("test:HoleRoutesTest")
@@ -125,6 +131,7 @@ final class StripEntries {
     return Entry.of("strip.rayAngle", "angle between lines of sight in the strip")
         .meaning("Angle between the lines of sight of two neighbours to a spot midway.")
         .symbol("\\gamma_{\\mathrm{strip}}", Unit.DEGREE)
+        .range(Range.degrees(0, 180))
         .formula("2 * atan(strip.baseRatio / 2)")
         .source(FLAT)
         .checkedBy("STE-06", "STE-07")
@@ -133,6 +140,7 @@ final class StripEntries {
 
   private static Quantity fewest() {
     return count("strip.fewest", "fewest frames in the row", "n_{\\mathrm{f}}")
+        .range(Range.wholeFrom(1))
         .meaning("Frames that cover the face from end to end, the ends only once.")
         .formula(
             "if(strip.length <= strip.footprint, 1, ceil((strip.length - strip.footprint) /"
@@ -144,6 +152,7 @@ final class StripEntries {
 
   private static Quantity frames() {
     return count("strip.frames", "frames in the row", "n_{\\mathrm{s}}")
+        .range(Range.wholeFrom(2))
         .meaning("Frames from one end of the face in the middle of the picture to the other end.")
         .formula("ceil(strip.length / strip.base) + 1")
         .source("usual count of photographs in a line, with one to start from")
@@ -153,6 +162,7 @@ final class StripEntries {
 
   private static Quantity twice() {
     return count("strip.twice", "frames for two of every spot", "n_{2}")
+        .range(Range.wholeFrom(2))
         .meaning("Frames so that every spot, the ends too, is in at least two photographs.")
         .formula("max(2, ceil((strip.length + 2 * strip.base - strip.footprint) / strip.base) + 1)")
         .source(FLAT)
@@ -170,6 +180,7 @@ final class StripEntries {
 
   private static Quantity imagesPerPoint() {
     return count("strip.imagesPerPoint", "frames that hold one spot", "k_{\\mathrm{s}}")
+        .range(Range.wholeFrom(1))
         .meaning("How many frames of the row hold any one spot inside it, at least.")
         .formula("floor(1 / (1 - aim.stripOverlap))")
         .source(FLAT)
@@ -179,6 +190,7 @@ final class StripEntries {
 
   private static Quantity rows() {
     return count("strip.rows", "rows for the whole face", "N_{\\mathrm{s}}")
+        .range(Range.wholeFrom(1))
         .meaning("Rows that cover the shorter side of the face, with the same overlap.")
         .formula(
             "max(0, ceil((min(subject.height, subject.width) - strip.across) / ((1 -"
@@ -196,6 +208,7 @@ final class StripEntries {
 
   private static Quantity photos() {
     return count("strip.photos", "photographs of the whole face", "n_{\\mathrm{face}}")
+        .range(Range.wholeFrom(2))
         .meaning("Rows times frames in a row.")
         .formula("strip.rows * strip.frames")
         .source("count")
@@ -209,6 +222,7 @@ final class StripEntries {
             "Overlap that is left on a part that stands out of the face by a tenth of the"
                 + " standoff: nearer parts overlap less.")
         .symbol("q_{\\mathrm{n}}", Unit.PERCENT)
+        .range(Range.between(0, 1))
         .rounded(Rounding.decimals(0))
         .formula("max(0, 1 - strip.base / (0.9 * strip.footprint))")
         .source(FLAT)
@@ -226,6 +240,7 @@ final class StripEntries {
             "Standard deviation of a depth from two neighbours of the row, where the standard"
                 + " deviation of one picture coordinate is put in and both pictures are measured.")
         .symbol("\\sigma_{Z}", Unit.MILLIMETRE)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("aim.pointing * distance.samplingWanted * sqrt(2) / strip.baseRatio")
         .source("propagation of errors through depth = base times distance over parallax")

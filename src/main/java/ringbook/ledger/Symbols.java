@@ -7,6 +7,7 @@ final class Symbols {
 
   private static final List<String[]> PAIRS =
       List.of(
+          new String[] {"\\Phi", "Φ"},
           new String[] {"\\varphi", "φ"},
           new String[] {"\\alpha", "α"},
           new String[] {"\\beta", "β"},

@@ -25,6 +25,7 @@ final class TileEntries {
             "The largest standoff that samples as finely as wanted and is not beyond the one"
                 + " that fits the picture.")
         .symbol("u_{\\mathrm{t}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("min(distance.standoff, distance.largest)")
         .source("the smaller of two limits")
         .checkedBy("test:DistanceRoutesTest")
@@ -35,6 +36,7 @@ final class TileEntries {
     return Entry.of(key, "field " + way + " from there")
         .meaning("How much of the near face one frame shows " + way + " from that standoff.")
         .symbol(symbol, Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula(side + " * (distance.tileStandoff - kit.focalLength) / kit.focalLength")
         .source("thin lens; textbooks of optics")
         .checkedBy("LEN-13")
@@ -56,6 +58,7 @@ final class TileEntries {
                 + " cover the object as finely as wanted;"
                 + " 1 where one frame does.")
         .symbol(symbol, Unit.PIECE)
+        .range(Range.wholeFrom(1))
         .rounded(Rounding.decimals(0))
         .formula(
             "max(0, ceil(("
@@ -74,6 +77,7 @@ final class TileEntries {
     return Entry.of("distance.tilesTotal", "frames for one view")
         .meaning("How many frames one view of the object takes at the detail wanted.")
         .symbol("n_{\\mathrm{tile}}", Unit.PIECE)
+        .range(Range.wholeFrom(1))
         .rounded(Rounding.decimals(0))
         .formula("distance.tilesAcross * distance.tilesUp")
         .source("rows times columns")

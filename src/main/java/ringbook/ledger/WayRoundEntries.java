@@ -32,6 +32,7 @@ final class WayRoundEntries {
             "Elevation at which a ring at the same distance draws in enough to be all free;"
                 + " 0 where every elevation does.")
         .symbol("e_{\\mathrm{f}}", Unit.DEGREE)
+        .range(Range.degrees(0, 90))
         .rounded(Rounding.decimals(0))
         .formula("acos(min(1, room.free / ring.radius))")
         .source("cosine of the elevation")
@@ -51,6 +52,7 @@ final class WayRoundEntries {
     return Entry.of("room.raisedHeight", "lens height of that ring")
         .meaning("Floor to lens on the ring raised clear of the room.")
         .symbol("z_{\\mathrm{f}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .formula("ring.middleHeight + ring.radius * sin(room.raised)")
         .source("sine of the elevation")
         .checkedBy("test:PlanRoutesTest")
@@ -93,6 +95,7 @@ final class WayRoundEntries {
             "Distance on the floor from which the ring passes behind everything that is in the way"
                 + " now; for furniture that the lens looks over, not for walls.")
         .symbol("r_{\\mathrm{w}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .rule("farthest corner of what is in the way", "room.standing")
         .source("distances in plan")
         .checkedBy("test:PlanRoutesTest")
@@ -110,6 +113,7 @@ final class WayRoundEntries {
     return Entry.of("room.widerSampling", "sampling from that ring")
         .meaning("Object size of a pixel at the middle of the object, from the wider ring.")
         .symbol("g_{\\mathrm{w}}", Unit.MILLIMETRE)
+        .range(Range.above(0))
         .formula(
             "kit.pixelPitch * (room.wider / cos(aim.elevation) - kit.focalLength) /"
                 + " kit.focalLength")
@@ -122,6 +126,7 @@ final class WayRoundEntries {
     return Entry.of("room.widerLoss", "how much coarser that is")
         .meaning("Sampling of the wider ring over that of the ring as planned.")
         .symbol("s_{\\mathrm{wide}}", Unit.ONE)
+        .range(Range.above(0))
         .rounded(Rounding.significant(2))
         .formula("room.widerSampling / distance.samplingMiddle")
         .source("definition")

@@ -26,6 +26,7 @@ final class WaysOutEntries {
             "The smallest standoff, not below the present one, at which an f-number of this"
                 + " lens holds the object sharp.")
         .symbol("u_{\\mathrm{back}}", Unit.CENTIMETRE)
+        .range(Range.above(0))
         .rule(
             "farther away the needed f-number falls and the allowed one rises; this is where"
                 + " they meet within what the lens can be set to",
@@ -48,7 +49,7 @@ final class WaysOutEntries {
             "How much depth, counted from the near face, one photograph holds sharp at the"
                 + " f-number to set.")
         .symbol("\\Delta_{\\mathrm{had}}", Unit.CENTIMETRE)
-        .mayBeInfinite()
+        .range(Range.above(0).orEndless())
         .formula(
             "if(2 * sharp.near < sharp.hyperfocal, sharp.near"
                 + " * (sharp.hyperfocal - 2 * kit.focalLength)"
@@ -70,6 +71,7 @@ final class WaysOutEntries {
             "The blur, in pixels, that would have to be accepted for a window at this"
                 + " standoff; the present limit where there is a window.")
         .symbol("b_{\\mathrm{do}}", Unit.PIXEL)
+        .range(Range.above(0))
         .formula("aim.blurLimit * max(1, sharp.open / sharp.windowTo)")
         .source("the needed f-number is inversely proportional to the blur accepted")
         .checkedBy("DOF-16")
@@ -87,6 +89,7 @@ final class WaysOutEntries {
             "The widest blur spot times the largest f-number that may be set: how wide the"
                 + " whole aperture would blur a point at the ends of a slice.")
         .symbol("c_{N}", Unit.MICROMETRE)
+        .range(Range.above(0))
         .formula("sharp.windowTo * sharp.blurSpot")
         .source("similar triangles at the aperture; textbooks of optics")
         .checkedBy("test:DistanceRoutesTest")
@@ -103,6 +106,7 @@ final class WaysOutEntries {
             "How many photographs from one place, each focused a little farther, hold the"
                 + " depth between them at the largest f-number that may be set.")
         .symbol("n_{\\mathrm{sl}}", Unit.PIECE)
+        .range(Range.wholeFrom(1))
         .rounded(Rounding.decimals(0))
         .formula(
             "if(sharp.sliceBlur < kit.focalLength, max(1,"

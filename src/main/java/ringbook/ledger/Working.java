@@ -3,6 +3,7 @@ package ringbook.ledger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringbook.units.Unit;
 
 /**
  * How one quantity of one scene is worked out, as a person would write it down: formula, formula
@@ -73,16 +74,17 @@ public record Working(
   }
 
   private static Line numbers(Reckoning reckoning, Quantity quantity, Formula formula) {
+    PutIn in = new PutIn(reckoning, quantity, formula);
     return new Line(
         quantity.symbol()
             + "="
-            + formula.tex(key -> value(reckoning, key, FormulaPrint.TEX), "\\times "),
+            + formula.tex(key -> value(reckoning, in, key, FormulaPrint.TEX), "\\times "),
         Symbols.plain(quantity.symbol())
             + " = "
-            + formula.text(key -> value(reckoning, key, FormulaPrint.TEXT)),
+            + formula.text(key -> value(reckoning, in, key, FormulaPrint.TEXT)),
         quantity.name()
             + " equals "
-            + formula.speech(key -> value(reckoning, key, FormulaPrint.SPEECH)));
+            + formula.speech(key -> value(reckoning, in, key, FormulaPrint.SPEECH)));
   }
 
   private static Line result(Reckoning reckoning, Quantity quantity) {
@@ -104,6 +106,11 @@ public record Working(
       inputs.add(new Input(key, Symbols.plain(input.symbol()), input.name(), reckoning.text(key)));
     }
     return inputs;
+  }
+
+  private static String value(Reckoning reckoning, PutIn in, String key, int style) {
+    Unit unit = reckoning.ledger().get(key).unit();
+    return FormulaPrint.MeasurePrint.of(in.number(key), unit, style);
   }
 
   private static String value(Reckoning reckoning, String key, int style) {

@@ -23,19 +23,6 @@ public final class AngleOfView {
   }
 
   /**
-   * Angle across the picture when its optical centre lies off the middle, {@code atan(c/f) +
-   * atan((W − c)/f)}, all in pixels.
-   *
-   * @param focalPixels f, above 0
-   * @param centrePixels c, from the first edge to the optical centre
-   * @param pixels W, from edge to edge
-   */
-  public static Angle offCentre(double focalPixels, double centrePixels, double pixels) {
-    return new Angle(
-        Num.atan(centrePixels / focalPixels) + Num.atan((pixels - centrePixels) / focalPixels));
-  }
-
-  /**
    * Focal length that sees {@code angle} across {@code side} when focused far away, {@code x / (2
    * tan(α/2))}.
    *

@@ -26,14 +26,13 @@ public final class CircleOfConfusion {
   }
 
   /**
-   * Spot on the sensor that an eye can just tell from a point.
+   * Spot on a print that an eye can just tell from a point.
    *
    * @param viewing distance from eye to print
    * @param linesPerMillimetre line pairs a millimetre that the eye tells apart at 25 cm, about 5
-   * @param enlargement from frame to print
    */
-  public static Length fromViewing(Length viewing, double linesPerMillimetre, double enlargement) {
+  public static Length onPrint(Length viewing, double linesPerMillimetre) {
     double nearPoints = viewing.centimetres() / 25;
-    return Length.ofMillimetres(nearPoints / (linesPerMillimetre * enlargement));
+    return Length.ofMillimetres(nearPoints / linesPerMillimetre);
   }
 }

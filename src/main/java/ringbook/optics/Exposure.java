@@ -48,11 +48,6 @@ public final class Exposure {
     return new Span(Num.pow(2, -timeValue));
   }
 
-  /** The exact time behind the name of a whole stop: 1/128 s behind 1/125 s. */
-  public static Span exactTime(Span nominal) {
-    return timeOf(Num.round(timeValue(nominal)));
-  }
-
   /** Speed value {@code Sv = log₂(ISO/3.125)}: 5 at ISO 100. */
   public static double speedValue(double iso) {
     return Num.log2(iso / ISO_OF_SPEED_0);
@@ -66,11 +61,6 @@ public final class Exposure {
   /** Brightness value {@code Bv = log₂(L / 1 fL)}. */
   public static double brightnessValue(double candelaPerSquareMetre) {
     return Num.log2(candelaPerSquareMetre / FOOT_LAMBERT);
-  }
-
-  /** The luminance in cd/m² of a brightness value. */
-  public static double luminanceOf(double brightnessValue) {
-    return FOOT_LAMBERT * Num.pow(2, brightnessValue);
   }
 
   /** Exposure value of a setting, {@code log₂(N²/t)}. */

@@ -10,8 +10,6 @@ import ringbook.units.Whole;
  */
 public final class Flicker {
 
-  private static final double SAME = 1e-6;
-
   private Flicker() {}
 
   /** Pulses of light during the exposure, {@code 2 f t}. */
@@ -19,10 +17,9 @@ public final class Flicker {
     return 2 * mainsHertz * time.seconds();
   }
 
-  /** Whether the exposure lasts a whole number of pulses, and so gets the same light each time. */
-  public static boolean isSafe(double mainsHertz, Span time) {
-    double pulses = pulses(mainsHertz, time);
-    return pulses > 0.5 && Math.abs(pulses - Num.round(pulses)) < SAME;
+  /** Whether so many pulses are a whole number, so that each exposure gets the same light. */
+  public static boolean isSafe(double pulses) {
+    return Whole.atMost(1, pulses) && Whole.atMost(pulses, Whole.down(pulses));
   }
 
   /** Longest safe time not above {@code time}; 0 if it is shorter than one pulse. */

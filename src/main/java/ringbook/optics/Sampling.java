@@ -29,6 +29,15 @@ public final class Sampling {
    * @param incidence i, between the line of sight and the surface's normal, below 90°
    */
   public static Length onSlope(Length squareOn, Angle incidence) {
-    return squareOn.times(1 / Num.cos(incidence.radians()));
+    return onSlope(squareOn, Num.cos(incidence.radians()));
+  }
+
+  /**
+   * The same where the cosine of the incidence is known.
+   *
+   * @param cosine cos i, above 0
+   */
+  public static Length onSlope(Length squareOn, double cosine) {
+    return squareOn.times(1 / cosine);
   }
 }

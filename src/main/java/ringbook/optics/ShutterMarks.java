@@ -30,6 +30,11 @@ public final class ShutterMarks {
     return new Span(Num.pow(2, -steps / 3.0));
   }
 
+  /** The exact time behind a mark's name: 1/128 s behind 1/125 s. */
+  public static Span exact(Span named) {
+    return third(nearest(named));
+  }
+
   /** The longest mark that is not longer than {@code time}, exactly. */
   public static Span notLonger(Span time) {
     return new Span(Num.pow(2, Whole.down(3 * Num.log2(time.seconds())) / 3));

@@ -33,11 +33,6 @@ public final class ThinLens {
     return focalLength.times(1 + 1 / magnification);
   }
 
-  /** Distance from the object to its picture, {@code u + v}; at least four focal lengths. */
-  public static Length objectToImage(Length focalLength, Length distance) {
-    return distance.plus(imageDistance(focalLength, distance));
-  }
-
   /**
    * The focal length that shows {@code extent} on {@code side} from {@code distance}, {@code f = u
    * / (1 + S/s)}.

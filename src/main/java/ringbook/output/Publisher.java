@@ -28,6 +28,31 @@ public final class Publisher {
    * @throws IOException if a file cannot be written
    */
   public List<Problem> publish(ComposedCourse course, Path folder) throws IOException {
+    return publish(
+        folder,
+        making -> {
+          for (Output output : outputs) {
+            output.write(course, making);
+          }
+        });
+  }
+
+  /** Writes all files of a folder. */
+  @FunctionalInterface
+  public interface FolderWriter {
+
+    /** Writes into {@code making}, which is empty but for our marker. */
+    void write(Path making) throws IOException;
+  }
+
+  /**
+   * Lets {@code writer} write {@code folder}, in place of what was made there before. If anything
+   * goes wrong, the folder is as it was.
+   *
+   * @return why the folder may not be replaced; empty if all is in place
+   * @throws IOException if a file cannot be written
+   */
+  public static List<Problem> publish(Path folder, FolderWriter writer) throws IOException {
     Path target = Files.exists(folder) ? folder.toRealPath() : folder.toAbsolutePath().normalize();
     if (target.getFileName() == null) {
       return List.of(CourseFolder.problem(folder, "the top of a disk cannot hold a course", ""));
@@ -40,18 +65,16 @@ public final class Publisher {
     swap.clearUp();
     List<Problem> problems = CourseFolder.objections(folder, List.of(target));
     if (problems.isEmpty()) {
-      makeAside(course, swap);
+      makeAside(writer, swap);
     }
     return problems;
   }
 
-  private void makeAside(ComposedCourse course, Swap swap) throws IOException {
+  private static void makeAside(FolderWriter writer, Swap swap) throws IOException {
     CourseFolder.begin(swap.making());
     boolean done = false;
     try {
-      for (Output output : outputs) {
-        output.write(course, swap.making());
-      }
+      writer.write(swap.making());
       CourseFolder.list(swap.making());
       swap.putInPlace();
       done = true;

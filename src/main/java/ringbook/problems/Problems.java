@@ -7,6 +7,7 @@ import java.util.List;
 public final class Problems {
 
   private final List<Problem> found = new ArrayList<>();
+  private final List<Problem> notes = new ArrayList<>();
 
   /** Adds a problem; {@code help} may be empty. */
   public void add(Position position, String message, String help) {
@@ -16,6 +17,16 @@ public final class Problems {
   /** Adds every problem of another collection. */
   public void addAll(List<Problem> others) {
     found.addAll(others);
+  }
+
+  /** Adds something a person should know but need not mend; {@code help} may be empty. */
+  public void note(Position position, String message, String help) {
+    notes.add(new Problem(position, message, help));
+  }
+
+  /** All notes by file, line and column, each once. */
+  public List<Problem> notes() {
+    return notes.stream().distinct().sorted().toList();
   }
 
   /** Whether nothing has been found yet. */

@@ -1,52 +1,54 @@
 package ringbook.sheets;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import ringbook.problems.Nearest;
 import ringbook.problems.Position;
-import ringbook.problems.Problems;
 
 /** A sheet as a table. */
 final class CsvSheet {
 
-  /** The three columns, as the first line names them. */
-  static final List<String> COLUMNS = List.of("learner", "exercise", "answer");
+  /** No cell goes on for more lines than this; a quotation mark open for longer was lost. */
+  private static final int MOST_LINES = 100;
 
-  private static final List<Character> DELIMITERS = List.of(',', ';', '\t');
+  private static final String EMPTY = "the sheet is empty";
+  private static final String EMPTY_HELP =
+      "its first line names the columns: learner,exercise,answer";
 
   private final String file;
   private final Intake intake;
-  private final Problems problems;
-  private char delimiter = ',';
-  private int width;
+  private final Faults faults;
+  private CsvHead head = new CsvHead(',', List.of());
   private final int[] column = {-1, -1, -1};
 
-  CsvSheet(String file, Intake intake, Problems problems) {
+  CsvSheet(String file, Intake intake, Faults faults) {
     this.file = file;
     this.intake = intake;
-    this.problems = problems;
+    this.faults = faults;
   }
 
-  void read(String text) {
-    int line = 1;
-    int at = 0;
-    String head = lineAt(text, at);
-    while (head.isBlank() || isDelimiterLine(head)) {
-      at = nextLine(text, at);
-      line++;
-      head = lineAt(text, at);
+  /** Reads the whole table and gives what parts its cells. */
+  char read(SheetLines lines) throws IOException {
+    SheetLine first = lines.next();
+    while (first != null && (isDelimiterLine(first.text()) || isEmpty(first))) {
+      first = lines.next();
     }
-    delimiter = delimiter(head);
-    if (readHead(head, line)) {
-      readRows(text, nextLine(text, at), line + 1);
+    if (first == null) {
+      faults.add(Position.ofFile(file), EMPTY, EMPTY_HELP);
+    } else if (first.flaw().isPresent()) {
+      flaw(first);
+    } else {
+      head = CsvHead.of(first.text());
+      if (findColumns(first.number())) {
+        rows(lines);
+      }
     }
+    return head.delimiter();
+  }
+
+  private static boolean isEmpty(SheetLine line) {
+    return line.flaw().isEmpty() && line.text().isBlank();
   }
 
   /** Some spreadsheets write {@code sep=;} above the table. */
@@ -54,165 +56,120 @@ final class CsvSheet {
     return line.strip().length() == 5 && line.startsWith("sep=");
   }
 
-  /** The mark that parts the first line into most of the columns. */
-  private char delimiter(String head) {
-    char best = ',';
-    long most = -1;
-    for (char candidate : DELIMITERS) {
-      delimiter = candidate;
-      long known = cells(head).stream().filter(COLUMNS::contains).count();
-      if (known > most) {
-        best = candidate;
-        most = known;
-      }
-    }
-    return best;
-  }
-
-  private List<String> cells(String line) {
-    List<String> cells = new ArrayList<>();
-    try (CSVParser parser = CSVParser.parse(line, format())) {
-      for (CSVRecord row : parser) {
-        row.forEach(cell -> cells.add(cell.strip().toLowerCase(Locale.ROOT)));
-      }
-    } catch (IOException | UncheckedIOException unclosed) {
-      cells.add(line);
-    }
-    return cells;
-  }
-
-  private CSVFormat format() {
-    return CSVFormat.DEFAULT
-        .builder()
-        .setDelimiter(delimiter)
-        .setIgnoreEmptyLines(false)
-        .setIgnoreSurroundingSpaces(true)
-        .setTrailingData(true)
-        .get();
-  }
-
-  private boolean readHead(String head, int line) {
-    List<String> names = cells(head);
-    width = names.size();
-    int before = problems.size();
-    for (int i = 0; i < COLUMNS.size(); i++) {
-      String name = COLUMNS.get(i);
-      column[i] = names.indexOf(name);
+  private boolean findColumns(int line) {
+    boolean sound = true;
+    Position at = new Position(file, line, 0);
+    for (int i = 0; i < SheetRow.COLUMNS.size(); i++) {
+      String name = SheetRow.COLUMNS.get(i);
+      column[i] = head.place(name);
       if (column[i] < 0) {
-        problems.add(
-            new Position(file, line, 0),
+        sound = false;
+        faults.add(
+            at,
             "the first line names no column '" + name + "'",
-            Nearest.to(name, names)
+            Nearest.to(name, head.names())
                 .map(near -> "rename '" + Quote.of(near) + "' to '" + name + "'")
                 .orElse("begin the sheet with the line learner,exercise,answer"));
-      } else if (names.lastIndexOf(name) != column[i]) {
-        problems.add(
-            new Position(file, line, 0), "two columns are called '" + name + "'", "rename one");
+      } else if (head.names().lastIndexOf(name) != column[i]) {
+        sound = false;
+        faults.add(at, "two columns are called '" + name + "'", "rename one");
       }
     }
-    return problems.size() == before;
+    return sound;
   }
 
-  /** Reads the rows from {@code from} on; after a row that never ends, from the line below it. */
-  private void readRows(String text, int from, int firstLine) {
-    int at = from;
-    int line = firstLine;
-    while (at < text.length()) {
-      int rowsRead = rows(text.substring(at), line);
-      if (rowsRead < 0) {
-        return;
+  private void rows(SheetLines lines) throws IOException {
+    for (SheetLine line = lines.next(); line != null; line = lines.next()) {
+      if (line.flaw().isPresent()) {
+        flaw(line);
+        continue;
       }
-      for (int i = 0; i <= rowsRead; i++) {
-        at = nextLine(text, at);
-        line++;
+      CsvCells cells = new CsvCells(head.delimiter());
+      cells.add(line.text());
+      if (cells.isOpen() && !goOn(cells, lines)) {
+        faults.add(
+            new Position(file, line.number(), 0),
+            "a quotation mark is opened and not closed on this line",
+            "close it, or take it out");
+      } else {
+        row(cells.cells(), new Position(file, line.number(), 0));
       }
-    }
-  }
-
-  /** Reads rows to the end and gives -1, or gives the lines read before a row that never ends. */
-  private int rows(String text, int firstLine) {
-    int read = 0;
-    try (CSVParser parser = CSVParser.parse(text, format())) {
-      Iterator<CSVRecord> rows = parser.iterator();
-      while (rows.hasNext()) {
-        CSVRecord row = rows.next();
-        if (runsOn(row)) {
-          return unclosed(firstLine, read);
-        }
-        row(row, firstLine + read);
-        read = (int) parser.getCurrentLineNumber();
-      }
-      return -1;
-    } catch (IOException | UncheckedIOException endOfText) {
-      return unclosed(firstLine, read);
     }
   }
 
   /**
-   * Whether a cell that is to be marked goes on in the next line, as behind a lost quotation mark.
+   * Adds the lines over which a cell goes on. Where the quotation mark turns out to be lost, all of
+   * them come again as lines of their own.
    */
-  private boolean runsOn(CSVRecord row) {
-    for (int index : column) {
-      String cell = index < row.size() ? row.get(index).strip() : "";
-      if (cell.indexOf('\n') >= 0 || cell.indexOf('\r') >= 0) {
-        return true;
+  private boolean goOn(CsvCells cells, SheetLines lines) throws IOException {
+    List<SheetLine> taken = new ArrayList<>();
+    while (cells.isOpen() && taken.size() < MOST_LINES) {
+      SheetLine next = lines.next();
+      if (next == null) {
+        break;
       }
+      taken.add(next);
+      if (next.flaw().isPresent() || isRow(next.text())) {
+        break;
+      }
+      cells.add(next.text());
     }
-    return false;
+    boolean closed = !cells.isOpen() && !cells.isTorn();
+    if (!closed) {
+      lines.back(taken);
+    }
+    return closed;
   }
 
-  private int unclosed(int firstLine, int read) {
-    problems.add(
-        new Position(file, firstLine + read, 0),
-        "a quotation mark is opened and not closed on this line",
-        "close it, or take it out");
-    return read;
+  /** Whether a line is an answer by itself. */
+  private boolean isRow(String line) {
+    List<String> cells = CsvCells.of(line, head.delimiter());
+    return column[1] < cells.size() && intake.knows(cells.get(column[1]));
   }
 
-  private void row(CSVRecord row, int line) {
-    Position at = new Position(file, line, 0);
-    boolean blank = row.stream().allMatch(String::isBlank);
-    if (blank) {
-      return;
-    }
-    if (row.size() < width) {
-      problems.add(
+  private void row(List<String> cells, Position at) {
+    int width = head.names().size();
+    if (cells.size() < width) {
+      if (!cells.stream().allMatch(String::isEmpty)) {
+        faults.add(
+            at,
+            "the line ends early: it has "
+                + fields(cells.size())
+                + ", the first line names "
+                + width,
+            "write all of " + String.join(", ", SheetRow.COLUMNS));
+      }
+    } else if (cells.size() > width && hasMore(cells, width)) {
+      faults.add(
           at,
-          "the line ends early: it has " + fields(row.size()) + ", the first line names " + width,
-          "write all of " + String.join(", ", COLUMNS));
-    } else if (row.size() > width && hasMore(row)) {
-      problems.add(
-          at,
-          "the line has " + fields(row.size()) + ", the first line names " + width,
+          "the line has " + fields(cells.size()) + ", the first line names " + width,
           "put an answer that holds '" + shown() + "' between quotation marks: \"36,5 cm\"");
-    } else {
-      intake.take(row.get(column[0]), row.get(column[1]), row.get(column[2]), at);
+    } else if (!cells.stream().allMatch(String::isEmpty)) {
+      int numbers = head.place(SheetRow.NUMBERS);
+      intake.take(
+          new SheetRow(
+              cells.get(column[0]),
+              cells.get(column[1]),
+              cells.get(column[2]),
+              numbers < 0 ? "" : cells.get(numbers)),
+          at);
     }
   }
 
-  private boolean hasMore(CSVRecord row) {
-    return row.stream().skip(width).anyMatch(cell -> !cell.isBlank());
+  private static boolean hasMore(List<String> cells, int width) {
+    return cells.subList(width, cells.size()).stream().anyMatch(cell -> !cell.isEmpty());
+  }
+
+  private void flaw(SheetLine line) {
+    SheetLine.Flaw flaw = line.flaw().orElseThrow();
+    faults.add(new Position(file, line.number(), 0), flaw.message(), flaw.help());
   }
 
   private String shown() {
-    return delimiter == '\t' ? "a tab" : String.valueOf(delimiter);
+    return head.delimiter() == '\t' ? "a tab" : String.valueOf(head.delimiter());
   }
 
   private static String fields(int count) {
     return count == 1 ? "1 field" : count + " fields";
-  }
-
-  private static String lineAt(String text, int at) {
-    return text.substring(at, nextLine(text, at)).strip();
-  }
-
-  private static int nextLine(String text, int at) {
-    for (int i = at; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c == '\n' || (c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n'))) {
-        return i + 1;
-      }
-    }
-    return text.length();
   }
 }

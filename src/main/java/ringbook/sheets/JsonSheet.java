@@ -1,73 +1,107 @@
 package ringbook.sheets;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
 import ringbook.problems.Position;
-import ringbook.problems.Problems;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
 
 /** A sheet as JSON: an array of objects, or one object a line. Read as a stream. */
 final class JsonSheet {
 
   private static final JsonFactory JSON = new JsonFactory();
+  private static final String MISSING =
+      "look for a bracket, a comma or a quotation mark that is missing here or just above";
 
   private final String file;
   private final Intake intake;
-  private final Problems problems;
+  private final Faults faults;
   private int linesAbove;
+  private boolean sound;
 
-  JsonSheet(String file, Intake intake, Problems problems) {
+  JsonSheet(String file, Intake intake, Faults faults) {
     this.file = file;
     this.intake = intake;
-    this.problems = problems;
+    this.faults = faults;
   }
 
-  void read(String text) {
-    if (text.stripLeading().startsWith("[")) {
-      readValues(text);
+  /**
+   * Reads the whole sheet.
+   *
+   * @param text UTF-8
+   * @param array whether it is one array, or else an object a line
+   */
+  void read(InputStream text, boolean array) throws IOException {
+    if (array) {
+      readArray(new InputStreamReader(text, StandardCharsets.UTF_8));
       return;
     }
-    for (String line : text.lines().toList()) {
-      if (!line.isBlank()) {
-        readValues(line);
+    SheetLines lines = new SheetLines(text);
+    for (SheetLine line = lines.next(); line != null; line = lines.next()) {
+      linesAbove = line.number() - 1;
+      if (line.flaw().isPresent()) {
+        SheetLine.Flaw flaw = line.flaw().get();
+        faults.add(new Position(file, line.number(), 0), flaw.message(), flaw.help());
+      } else if (!line.text().isBlank()) {
+        readLine(line.text());
       }
-      linesAbove++;
     }
   }
 
-  private void readValues(String text) {
+  private void readLine(String text) {
     try (JsonParser json = JSON.createParser(ObjectReadContext.empty(), text)) {
-      JsonToken token = json.nextToken();
-      boolean array = token == JsonToken.START_ARRAY;
-      if (array) {
-        token = json.nextToken();
-      }
-      while (token != null && token != JsonToken.END_ARRAY) {
-        value(json, token);
-        token = json.nextToken();
-      }
-      if (array && json.nextToken() != null) {
-        problems.add(at(json), "something stands behind the end of the list", "take it out");
-      }
+      readValues(json);
     } catch (JacksonException fault) {
-      TokenStreamLocation location = fault.getLocation();
-      problems.add(
-          location == null ? Position.ofFile(file) : at(location),
-          linesAbove > 0 || !text.stripLeading().startsWith("[")
-              ? "this line is not a whole JSON object"
-              : "this is not JSON",
-          "look for a bracket, a comma or a quotation mark that is missing here or just above");
+      told(fault, "this line is not a whole JSON object", MISSING);
+    }
+  }
+
+  private void readArray(Reader text) {
+    try (JsonParser json = JSON.createParser(ObjectReadContext.empty(), text)) {
+      readValues(json);
+    } catch (UnexpectedEndOfInputException fault) {
+      told(
+          fault,
+          "the file ends amid the list",
+          "hand in the whole file; what stands above is marked");
+    } catch (JacksonException fault) {
+      told(fault, "this is not JSON", MISSING + "; only what stands above is marked");
+    }
+  }
+
+  private void told(JacksonException fault, String message, String help) {
+    TokenStreamLocation location = fault.getLocation();
+    faults.add(location == null ? Position.ofFile(file) : at(location), message, help);
+  }
+
+  private void readValues(JsonParser json) {
+    JsonToken token = json.nextToken();
+    boolean array = token == JsonToken.START_ARRAY;
+    if (array) {
+      token = json.nextToken();
+    }
+    while (token != null && token != JsonToken.END_ARRAY) {
+      value(json, token);
+      token = json.nextToken();
+    }
+    if (array && json.nextToken() != null) {
+      faults.add(at(json), "something stands behind the end of the list", "take it out");
     }
   }
 
   private void value(JsonParser json, JsonToken token) {
     if (token != JsonToken.START_OBJECT) {
-      problems.add(
+      faults.add(
           at(json),
           "an answer is an object with learner, exercise and answer",
           "write {\"learner\": \"…\", \"exercise\": \"…\", \"answer\": \"…\"}");
@@ -76,20 +110,23 @@ final class JsonSheet {
     }
     Position start = at(json);
     Map<String, String> found = new TreeMap<>();
-    int before = problems.size();
+    sound = true;
     while (json.nextToken() != JsonToken.END_OBJECT) {
       field(json, found);
     }
-    for (String name : CsvSheet.COLUMNS) {
-      if (!found.containsKey(name) && problems.size() == before) {
-        problems.add(start, "the object has no '" + name + "'", "add \"" + name + "\": \"…\"");
+    for (String name : SheetRow.COLUMNS) {
+      if (!found.containsKey(name) && sound) {
+        faults.add(start, "the object has no '" + name + "'", "add \"" + name + "\": \"…\"");
+        sound = false;
       }
     }
-    if (problems.size() == before) {
+    if (sound) {
       intake.take(
-          found.get("learner"),
-          found.get("exercise"),
-          found.get("answer"),
+          new SheetRow(
+              found.get("learner"),
+              found.get("exercise"),
+              found.get("answer"),
+              found.getOrDefault(SheetRow.NUMBERS, "")),
           new Position(file, start.line(), 0));
     }
   }
@@ -98,21 +135,23 @@ final class JsonSheet {
     String name = json.currentName();
     Position at = at(json);
     JsonToken token = json.nextToken();
-    if (!CsvSheet.COLUMNS.contains(name)) {
+    if (!SheetRow.COLUMNS.contains(name) && !name.equals(SheetRow.NUMBERS)) {
       json.skipChildren();
     } else if (token == JsonToken.VALUE_NULL) {
       repeated(found.put(name, ""), name, at);
     } else if (token.isScalarValue()) {
       repeated(found.put(name, json.getString()), name, at);
     } else {
-      problems.add(at, "'" + name + "' must be a text", "write it between quotation marks");
+      sound = false;
+      faults.add(at, "'" + name + "' must be a text", "write it between quotation marks");
       json.skipChildren();
     }
   }
 
   private void repeated(String earlier, String name, Position at) {
     if (earlier != null) {
-      problems.add(at, "the object states '" + name + "' twice", "keep one of them");
+      sound = false;
+      faults.add(at, "the object states '" + name + "' twice", "keep one of them");
     }
   }
 

@@ -1,6 +1,9 @@
 package ringbook.shots;
 
+import ringbook.geometry.Mesh;
+import ringbook.geometry.Vec3;
 import ringbook.optics.Kit;
+import ringbook.units.Length;
 
 /**
  * Everything the course works its numbers out from: which camera, which object, which room, to what
@@ -11,4 +14,14 @@ import ringbook.optics.Kit;
  * @param place the room
  * @param aim what is wanted
  */
-public record Scene(Kit kit, Subject subject, Place place, Aim aim) {}
+public record Scene(Kit kit, Subject subject, Place place, Aim aim) {
+
+  /**
+   * The object's surface where it stands in the room: on the table, over the origin of the plan.
+   *
+   * @param edge about how long the edges of the triangles are
+   */
+  public Mesh standing(Length edge) {
+    return subject.mesh(edge).moved(new Vec3(0, 0, place.tableHeight().metres()));
+  }
+}

@@ -2,6 +2,8 @@ package ringbook.shots;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import ringbook.geometry.Shape;
 import ringbook.optics.Kit;
 import ringbook.optics.Lens;
 import ringbook.optics.Sensor;
@@ -19,12 +21,14 @@ import ringbook.units.Words;
  * @param words by key
  * @param obstacles walls and furniture
  * @param basis how the sensor size is known where it is stated
+ * @param shape the form of the object, where it is stated
  */
 record SceneAssembly(
     Map<String, Double> numbers,
     Map<String, String> words,
     List<Obstacle> obstacles,
-    Kit.Basis basis) {
+    Kit.Basis basis,
+    Optional<Shape> shape) {
 
   /**
    * Sensor diagonal assumed where only the 35 mm equivalent is known. Common practice for small
@@ -95,7 +99,8 @@ record SceneAssembly(
         width,
         has("subject.depth") ? length("subject.depth") : width,
         Subject.Surface.valueOf(Words.upper(words.get("subject.surface"))),
-        SceneDetails.pick("subject", numbers));
+        SceneDetails.pick("subject", numbers),
+        shape);
   }
 
   private Place place() {

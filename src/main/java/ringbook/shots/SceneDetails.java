@@ -1,6 +1,7 @@
 package ringbook.shots;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,19 +44,21 @@ public final class SceneDetails {
   private static final double NONE = Double.NaN;
 
   private static final List<Line> ALL = new ArrayList<>();
+  private static final Map<String, Line> BY_KEY = new LinkedHashMap<>();
 
   static {
     kit();
     subject();
     place();
     aim();
+    ALL.forEach(line -> BY_KEY.put(line.key(), line));
   }
 
   private SceneDetails() {}
 
   /** Whether {@code key} is one of these fields. */
   public static boolean has(String key) {
-    return line(key).isPresent();
+    return BY_KEY.containsKey(key);
   }
 
   /** The usual value of {@code key} in SI, where it has one. */
@@ -63,6 +66,11 @@ public final class SceneDetails {
     return line(key).filter(line -> !Double.isNaN(line.usual())).stream()
         .mapToDouble(Line::usualSi)
         .findFirst();
+  }
+
+  /** What holds for {@code key} in a scene, in SI: what it says itself, else the usual value. */
+  public static double si(Scene scene, String key) {
+    return stated(scene, key).orElseGet(() -> usual(key).orElseThrow());
   }
 
   /** What the scene itself says about {@code key}, in SI. */
@@ -99,9 +107,10 @@ public final class SceneDetails {
 
   /** Those of {@code numbers} that are details of {@code section}. */
   static Details pick(String section, Map<String, Double> numbers) {
+    String prefix = section + ".";
     Map<String, Double> picked = new TreeMap<>();
     for (Map.Entry<String, Double> number : numbers.entrySet()) {
-      if (number.getKey().startsWith(section + ".") && has(number.getKey())) {
+      if (number.getKey().startsWith(prefix) && has(number.getKey())) {
         picked.put(number.getKey(), number.getValue());
       }
     }
@@ -109,7 +118,7 @@ public final class SceneDetails {
   }
 
   private static Optional<Line> line(String key) {
-    return ALL.stream().filter(line -> line.key().equals(key)).findFirst();
+    return Optional.ofNullable(BY_KEY.get(key));
   }
 
   private static void kit() {
@@ -131,6 +140,11 @@ public final class SceneDetails {
         .in(Unit.STOP, 0, 8, 0);
     add("kit.polariserLoss", "stops lost in a polarising filter", "q_{\\mathrm{pol}}")
         .in(Unit.STOP, 1, 4, 1.5);
+    add(
+            "kit.polariserError",
+            "turn of the filters away from fully crossed",
+            "\\delta_{\\mathrm{x}}")
+        .in(Unit.DEGREE, 0, 90, 3);
     add("kit.barCount", "number of scale bars", "m_{\\mathrm{b}}").in(Unit.PIECE, 1, 20, 2);
   }
 
@@ -159,6 +173,8 @@ public final class SceneDetails {
         .in(Unit.PERCENT, 0, 100, 100);
     add("place.lampDistance", "distance from lamp to middle of the object", "d_{\\mathrm{l}}")
         .in(Unit.CENTIMETRE, 5, 2000, 150);
+    add("place.lampFlux", "light that a bare lamp gives off", "\\Phi")
+        .in(Unit.LUMEN, 1, 1_000_000, 800);
   }
 
   private static void aim() {
@@ -185,6 +201,13 @@ public final class SceneDetails {
         .in(Unit.CENTIMETRE_PER_SECOND, 1, 300, 50);
     add("aim.turnRate", "turning rate of the turntable", "\\omega_{\\mathrm{t}}")
         .in(Unit.DEGREE_PER_SECOND, 0.1, 360, 6);
+    add("aim.usualTime", "shutter time usually set, as marked", "t_{\\mathrm{u}}")
+        .in(Unit.SECOND, 0.0001, 60, 0.008);
+    add("aim.printDiagonal", "diagonal of a print to look at", "d_{\\mathrm{pr}}")
+        .in(Unit.CENTIMETRE, 5, 1000, 30);
+    // The distance at which the least spot that an eye sees is stated.
+    add("aim.viewingDistance", "distance from eye to print", "d_{\\mathrm{eye}}")
+        .in(Unit.CENTIMETRE, 10, 2000, 25);
     add("aim.tolerance", "largest error of size accepted", "T").in(Unit.MILLIMETRE, 0.001, 1000, 1);
   }
 

@@ -1,11 +1,16 @@
 package ringbook.shots;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import ringbook.geometry.Shape;
+import ringbook.geometry.Vec3;
 import ringbook.optics.Kit;
 import ringbook.shots.Place.Obstacle;
 import ringbook.shots.SceneField.NumberField;
@@ -30,12 +35,16 @@ public final class SceneDraft {
    */
   public record Fault(String key, String message, String help) {}
 
-  private final Map<String, Double> numbers = new TreeMap<>();
-  private final Map<String, String> words = new TreeMap<>();
+  private final Map<String, Double> numbers = new LinkedHashMap<>();
+  private final Map<String, String> words = new LinkedHashMap<>();
   private final Set<String> unread = new TreeSet<>();
   private List<Obstacle> obstacles = List.of();
   private Kit.Basis basis = Kit.Basis.GIVEN;
   private boolean depthChanged;
+  private boolean focalLengthChanged;
+  private Optional<Shape> shape = Optional.empty();
+  private boolean shapeStated;
+  private ShapeSize shapeSize;
 
   /** An empty draft. */
   public SceneDraft() {}
@@ -59,7 +68,24 @@ public final class SceneDraft {
     }
     draft.obstacles = scene.place().obstacles();
     draft.basis = scene.kit().basis();
+    draft.shape = scene.subject().shape();
     return draft;
+  }
+
+  /** A draft of its own that states the same. */
+  public SceneDraft copy() {
+    SceneDraft copy = new SceneDraft();
+    copy.numbers.putAll(numbers);
+    copy.words.putAll(words);
+    copy.unread.addAll(unread);
+    copy.obstacles = obstacles;
+    copy.basis = basis;
+    copy.depthChanged = depthChanged;
+    copy.focalLengthChanged = focalLengthChanged;
+    copy.shape = shape;
+    copy.shapeStated = shapeStated;
+    copy.shapeSize = shapeSize;
+    return copy;
   }
 
   /** A draft that states what {@code scene} holds, but for the kit. */
@@ -90,9 +116,10 @@ public final class SceneDraft {
    * goes with it.
    */
   public SceneDraft change(NumberField field, double si) {
-    if (field.key().equals("kit.equivalent")) {
+    if (field.key().equals("kit.equivalent") && !focalLengthChanged) {
       numbers.remove("kit.focalLength");
     }
+    focalLengthChanged |= field.key().equals("kit.focalLength");
     if (field.key().equals("kit.focalLength") || field.key().startsWith("kit.sensor")) {
       basis = Kit.Basis.GIVEN;
     }
@@ -112,7 +139,21 @@ public final class SceneDraft {
     if (field.key().equals("subject.outline") && word.equals("round") && !depthChanged) {
       numbers.remove("subject.depth");
     }
+    if (field.key().equals("subject.name") && !word.equals(words.get(field.key()))) {
+      shape = shapeStated ? shape : Optional.empty(); // another object
+    }
     return set(field, word);
+  }
+
+  /** Takes back what is stated for an optional field. */
+  public SceneDraft clear(NumberField field) {
+    if (field.key().startsWith("kit.sensor")) {
+      basis = Kit.Basis.GIVEN;
+    }
+    depthChanged |= field.key().equals("subject.depth");
+    focalLengthChanged |= field.key().equals("kit.focalLength");
+    numbers.remove(field.key());
+    return this;
   }
 
   /** States a word or a name. */
@@ -124,6 +165,36 @@ public final class SceneDraft {
   /** States walls and furniture. */
   public SceneDraft obstacles(List<Obstacle> stated) {
     obstacles = List.copyOf(stated);
+    return this;
+  }
+
+  /** States how the sensor size is known, where it is stated itself. */
+  public SceneDraft basis(Kit.Basis known) {
+    basis = known;
+    return this;
+  }
+
+  /** The numbers stated, in SI, by key in order. */
+  public Map<String, Double> numbers() {
+    return Collections.unmodifiableMap(new TreeMap<>(numbers));
+  }
+
+  /** The words stated, by key in order. */
+  public Map<String, String> words() {
+    return Collections.unmodifiableMap(new TreeMap<>(words));
+  }
+
+  /** States the form of the object; its sizes must come near those stated. */
+  public SceneDraft shape(Shape stated) {
+    shape = Optional.of(stated);
+    shapeStated = true;
+    shapeSize = null;
+    return this;
+  }
+
+  /** Takes over the form of a scene that was made before, with the sizes it was held against. */
+  public SceneDraft keepShape(Shape known) {
+    shape = Optional.of(known);
     return this;
   }
 
@@ -156,6 +227,13 @@ public final class SceneDraft {
       throw new IllegalStateException("the draft has faults: " + faults + " " + unread);
     }
     return assembly().scene();
+  }
+
+  /** The scene, or empty if there are {@link #faults}. */
+  public Optional<Scene> scene() {
+    return faults().isEmpty() && unread.isEmpty()
+        ? Optional.of(assembly().scene())
+        : Optional.empty();
   }
 
   private void checkField(SceneField field, List<Fault> faults) {
@@ -217,7 +295,8 @@ public final class SceneDraft {
           new Fault(
               "kit.focalLength",
               "the kit cannot be worked out",
-              "give 'sensor width', 'sensor height' and 'focal length', or '35 mm equivalent' as 'equivalent'"));
+              "give 'sensor width', 'sensor height' and 'focal length', or '35 mm equivalent' as"
+                  + " 'equivalent'"));
       return;
     }
     if (sensor && numbers.get("kit.sensorHeight") > numbers.get("kit.sensorWidth")) {
@@ -274,6 +353,16 @@ public final class SceneDraft {
               "a round object has one diameter",
               "leave 'depth' out or make it equal to 'width'"));
     }
+    if (shapeStated) {
+      double width = numbers.get("subject.width");
+      Vec3 stated =
+          new Vec3(
+              width, numbers.getOrDefault("subject.depth", width), numbers.get("subject.height"));
+      if (shapeSize == null) {
+        shapeSize = ShapeSize.of(shape.orElseThrow()); // looks at thousands of triangles
+      }
+      shapeSize.compare(stated).ifPresent(faults::add);
+    }
   }
 
   private void checkPlace(List<Fault> faults) {
@@ -301,6 +390,6 @@ public final class SceneDraft {
   }
 
   private SceneAssembly assembly() {
-    return new SceneAssembly(numbers, words, obstacles, basis);
+    return new SceneAssembly(numbers, words, obstacles, basis, shape);
   }
 }

@@ -32,7 +32,7 @@ public final class SceneText {
   public static Optional<Fault> set(
       SceneDraft draft, SceneField field, String written, boolean changing) {
     if (field instanceof WordField word) {
-      String text = written.strip();
+      String text = Words.trimmed(written);
       String stated = word.words().isEmpty() ? text : Words.lower(text);
       if (changing) {
         draft.change(word, stated);

@@ -1,10 +1,14 @@
 package ringbook.shots;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
+import ringbook.geometry.Vec3;
 import ringbook.optics.Framing;
 import ringbook.units.Angle;
 import ringbook.units.Length;
 import ringbook.units.Num;
+import ringbook.units.Numbers;
 import ringbook.units.Require;
 import ringbook.units.Whole;
 
@@ -24,7 +28,8 @@ public record Strip(Length footprint, double overlap, Length length) {
     Require.positive("footprint", "m", footprint.metres());
     Require.positive("length of the strip", "m", length.metres());
     if (!(overlap >= 0 && overlap < 1)) {
-      throw new IllegalArgumentException("overlap must be at least 0 and below 1, got " + overlap);
+      throw new IllegalArgumentException(
+          "overlap must be at least 0 and below 1, got " + Numbers.shortest(overlap));
     }
   }
 
@@ -66,6 +71,34 @@ public record Strip(Length footprint, double overlap, Length length) {
     }
     double steps = length.plus(base().times(2)).minus(footprint).over(base());
     return OptionalDouble.of(Math.max(2, Whole.up(steps) + 1));
+  }
+
+  /**
+   * Where a row runs.
+   *
+   * @param middle of the face, in metres, in the frame of the room
+   * @param along the row, of length 1
+   * @param outwards from the face to the lens, of length 1, square to the row
+   * @param standoff from the face to the lens, above 0
+   * @param frames how many, at least 1
+   */
+  public record Row(Vec3 middle, Vec3 along, Vec3 outwards, Length standoff, int frames) {
+    public Row {
+      Require.positive("standoff", "m", standoff.metres());
+      Require.atLeast("frames in a row", 1, frames);
+    }
+  }
+
+  /** The stations of a row, a base apart, as many on one side of the middle as on the other. */
+  public List<Station> stations(Row row) {
+    List<Station> stations = new ArrayList<>();
+    for (int i = 0; i < row.frames(); i++) {
+      double shift = (i - (row.frames() - 1) / 2.0) * base().metres();
+      Vec3 target = row.middle().plus(row.along().times(shift));
+      Vec3 position = target.plus(row.outwards().times(row.standoff().metres()));
+      stations.add(Station.at(i + 1, position, target));
+    }
+    return List.copyOf(stations);
   }
 
   /** Frames that hold any one spot inside the strip, at least: {@code ⌊1 / (1 − q)⌋}. */

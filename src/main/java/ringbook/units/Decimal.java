@@ -7,6 +7,12 @@ public final class Decimal {
 
   private static final int LONGEST = 400;
 
+  /** Whole numbers of so many digits are exact as doubles. */
+  private static final int EXACT_DIGITS = 15;
+
+  /** Powers of ten up to this are exact as doubles. */
+  private static final int EXACT_POWER = 22;
+
   private Decimal() {}
 
   /**
@@ -37,10 +43,28 @@ public final class Decimal {
       return OptionalDouble.empty();
     }
     int before = (point < 0 ? digits.length() : point) + power(text, at);
-    double size = Digits.ofText(digits.toString(), before).toDouble();
+    double size = nearest(digits.toString(), before);
     return size == Double.POSITIVE_INFINITY
         ? OptionalDouble.empty()
         : OptionalDouble.of(negative && size > 0 ? -size : size);
+  }
+
+  /** The double nearest to {@code digits} with the point after the first {@code before}. */
+  private static double nearest(String digits, int before) {
+    int power = before - digits.length();
+    if (digits.length() > EXACT_DIGITS || Math.abs(power) > EXACT_POWER) {
+      return Digits.ofText(digits, before).toDouble();
+    }
+    double whole = 0;
+    for (int i = 0; i < digits.length(); i++) {
+      whole = whole * 10 + (digits.charAt(i) - '0');
+    }
+    double ten = 1;
+    for (int i = 0; i < Math.abs(power); i++) {
+      ten *= 10;
+    }
+    // Both are exact, so that one step rounds once.
+    return power < 0 ? whole / ten : whole * ten;
   }
 
   /**

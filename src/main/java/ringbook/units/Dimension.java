@@ -20,6 +20,8 @@ public enum Dimension {
   AREA("an area", "120 cm²"),
   /** Lux inside. */
   ILLUMINANCE("an illuminance", "500 lx"),
+  /** Lumen inside. */
+  LUMINOUS_FLUX("a luminous flux", "800 lm"),
   /** Candela a square metre inside. */
   LUMINANCE("a luminance", "120 cd/m²"),
   /** One over metres (dioptres) inside. */

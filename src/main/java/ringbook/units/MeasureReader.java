@@ -76,32 +76,14 @@ public final class MeasureReader {
   }
 
   private MeasureReading with(double number, String written) {
-    Optional<Unit> unit = Unit.written(written, expected);
+    Optional<Unit> unit = UnitSpellings.written(written, expected);
     if (unit.isPresent()) {
       return as(number, unit.get());
     }
-    return feetAndInches(number, written).orElseGet(() -> unknown(written));
-  }
-
-  /** Feet, then inches whose own sign may be missing at the end. */
-  private Optional<MeasureReading> feetAndInches(double feet, String rest) {
-    int end = 0;
-    while (end < rest.length() && !NumberScan.isDigit(rest.charAt(end))) {
-      end++;
-    }
-    Optional<Unit> unit = Unit.written(PlainMarks.trimmed(rest.substring(0, end)), expected);
-    if (unit.isEmpty() || unit.get() != Unit.FOOT || end == rest.length()) {
-      return Optional.empty();
-    }
-    NumberScan scan = new NumberScan(rest.substring(end), style);
-    OptionalDouble inches = scan.read();
-    String sign = PlainMarks.trimmed(scan.rest());
-    if (inches.isEmpty()
-        || !(sign.isEmpty() || Unit.written(sign, expected).equals(Optional.of(Unit.INCH)))) {
-      return Optional.empty();
-    }
-    double size = Math.abs(feet) * 12 + inches.getAsDouble();
-    return Optional.of(as(feet < 0 ? -size : size, Unit.INCH));
+    return new MeasureParts(expected, style)
+        .read(number, written)
+        .map(measure -> as(measure.number(), measure.unit()))
+        .orElseGet(() -> unknown(written));
   }
 
   private MeasureReading as(double number, Unit unit) {
@@ -126,7 +108,7 @@ public final class MeasureReader {
   private MeasureReading unknown(String unit) {
     return new MeasureReading.Unreadable(
         "'" + unit + "' is not a unit known here",
-        Nearest.to(unit, Unit.spellings(expected))
+        Nearest.to(unit, UnitSpellings.of(expected))
             .map(near -> "did you mean '" + near + "'?")
             .orElse(suchAs()));
   }

@@ -11,6 +11,13 @@ package ringbook.units;
 public final class Numbers {
 
   private static final double FAST_LIMIT = 1e12;
+
+  /** Powers of ten that fit an int; each is exact as a double too. */
+  private static final int[] TENS = {
+    1, 10, 100, 1000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
+  };
+
+  private static final double[] SMALL = {1, 0.1, 0.01, 0.001, 1e-4, 1e-5, 1e-6};
   private static final String THIN_SPACE = "\u202f";
 
   private Numbers() {}
@@ -30,26 +37,37 @@ public final class Numbers {
   }
 
   private static String size(double size, int decimals) {
-    if (decimals <= 12) {
-      long scale = 1;
-      for (int i = 0; i < decimals; i++) {
-        scale *= 10;
-      }
-      double scaled = size * scale;
-      double over = scaled - Math.floor(scaled);
-      // Away from a half the product's last bit cannot change the rounding.
-      if (scaled < FAST_LIMIT && Math.abs(over - 0.5) > 1e-3) {
-        return plain((long) Math.floor(scaled + 0.5), scale);
-      }
+    if (isQuick(size, decimals)) {
+      return quick(size, decimals);
     }
     Digits digits = Digits.shortest(size);
     digits.keep(digits.point() + decimals);
     return digits.plain(decimals);
   }
 
-  private static String plain(long n, long scale) {
-    String whole = Long.toString(n / scale);
-    return scale == 1 ? whole : whole + "." + Long.toString(scale + n % scale).substring(1);
+  /** Whether {@link #quick} rounds as the long way does. */
+  private static boolean isQuick(double size, int decimals) {
+    if (decimals < 0 || decimals >= TENS.length) {
+      return false;
+    }
+    double scaled = size * TENS[decimals];
+    double over = scaled - Math.floor(scaled);
+    // Away from a half the product's last bit cannot change the rounding.
+    return scaled < FAST_LIMIT && Math.abs(over - 0.5) > 1e-3;
+  }
+
+  /** Long numbers are slow in a browser: both halves are ints, but for very large ones. */
+  private static String quick(double size, int decimals) {
+    int scale = TENS[decimals];
+    double rounded = Math.floor(size * scale + 0.5);
+    double before = Math.floor(rounded / scale);
+    String whole =
+        before < Integer.MAX_VALUE ? Integer.toString((int) before) : Long.toString((long) before);
+    if (decimals == 0) {
+      return whole;
+    }
+    String behind = Integer.toString((int) (rounded - before * scale));
+    return whole + "." + "000000000".substring(0, decimals - behind.length()) + behind;
   }
 
   /**
@@ -64,10 +82,35 @@ public final class Numbers {
       return special(value);
     }
     Require.atLeast("significant digits", 1, digits);
+    int decimals = digits - before(Math.abs(value));
+    if (isQuick(Math.abs(value), decimals)) {
+      String text = trimmed(quick(Math.abs(value), decimals));
+      return value < 0 ? "-" + text : text;
+    }
     Digits number = Digits.shortest(Math.abs(value));
     number.keep(digits);
     String text = number.plain(number.decimals());
     return value < 0 ? "-" + text : text;
+  }
+
+  /**
+   * How many digits stand before the point; 0 or less for numbers below 1. Very small and large
+   * ones count as none of those that are quick to print.
+   */
+  private static int before(double size) {
+    if (size < 1) {
+      for (int i = 1; i < SMALL.length; i++) {
+        if (size >= SMALL[i]) {
+          return 1 - i;
+        }
+      }
+      return Integer.MIN_VALUE / 2;
+    }
+    int before = 1;
+    while (before < TENS.length && size >= TENS[before]) {
+      before++;
+    }
+    return before < TENS.length ? before : Integer.MAX_VALUE / 2;
   }
 
   /** All digits of the shortest text that stands for {@code value}, without a power of ten. */

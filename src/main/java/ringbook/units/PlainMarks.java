@@ -20,14 +20,60 @@ final class PlainMarks {
       char c = plain(text.charAt(i));
       int fraction = FRACTIONS.indexOf(c);
       if (fraction >= 0) {
-        plain.append(' ').append(SPELLED[fraction]);
+        boolean parted = plain.length() > 0 && plain.charAt(plain.length() - 1) == ' ';
+        plain.append(parted ? "" : " ").append(SPELLED[fraction]);
       } else if (c == '\'' && plain.length() > 0 && plain.charAt(plain.length() - 1) == '\'') {
         plain.setCharAt(plain.length() - 1, '"');
       } else if (c != ' ' || plain.length() == 0 || plain.charAt(plain.length() - 1) != ' ') {
         plain.append(c);
       }
     }
-    return trimmed(plain.toString());
+    return withPower(trimmed(plain.toString()));
+  }
+
+  /**
+   * A power of ten behind a sign of multiplication ({@code 4.12 × 10^2}, {@code 4.12·10⁻³}) in the
+   * form of calculators: {@code 4.12e2}.
+   */
+  private static String withPower(String text) {
+    int at = 0;
+    while (at < text.length() && "×·⋅*".indexOf(text.charAt(at)) < 0) {
+      at++;
+    }
+    int ten = skip(text, at + 1);
+    int power = ten + 2;
+    if (at == 0 || !text.startsWith("10", ten) || power >= text.length()) {
+      return text;
+    }
+    power += text.charAt(power) == '^' ? 1 : 0;
+    StringBuilder digits = new StringBuilder();
+    int end = power;
+    while (end < text.length() && powerDigit(text.charAt(end), digits)) {
+      end++;
+    }
+    return digits.length() == 0
+        ? text
+        : trimmed(text.substring(0, at)) + "e" + digits + text.substring(end);
+  }
+
+  private static int skip(String text, int from) {
+    int at = from;
+    while (at < text.length() && text.charAt(at) == ' ') {
+      at++;
+    }
+    return at;
+  }
+
+  /** Adds a digit or sign of a power, raised or not; false where it is none. */
+  private static boolean powerDigit(char c, StringBuilder digits) {
+    int raised = "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁺".indexOf(c);
+    char plain = raised < 0 ? c : "0123456789-+".charAt(raised);
+    boolean sign = plain == '-' || plain == '+';
+    boolean known = sign ? digits.length() == 0 : plain >= '0' && plain <= '9';
+    if (known) {
+      digits.append(plain);
+    }
+    return known;
   }
 
   private static char plain(char c) {

@@ -1,6 +1,5 @@
 package ringbook.units;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,6 +41,7 @@ public enum Unit {
   SQUARE_MILLIMETRE(
       Dimension.AREA, "mm²", 1, 1e6, "mm2", "square millimetre", "square millimetres"),
   LUX(Dimension.ILLUMINANCE, "lx", 1, 1, "lux"),
+  LUMEN(Dimension.LUMINOUS_FLUX, "lm", 1, 1, "lumen", "lumens"),
   CANDELA_PER_SQUARE_METRE(Dimension.LUMINANCE, "cd/m²", 1, 1, "cd/m2"),
   DIOPTRE(Dimension.LENS_POWER, "dpt", 1, 1, "D", "dioptre", "dioptres", "diopter", "diopters"),
   BYTE(Dimension.DATA, "B", 1, 1, "byte", "bytes"),
@@ -131,49 +131,7 @@ public enum Unit {
       case RATIO -> Optional.of(ONE);
       case YES_NO -> Optional.of(ANSWER);
       case LENGTH, ANGLE, TIME, SPEED, TURN_RATE, FREQUENCY -> Optional.empty();
-      case AREA, ILLUMINANCE, LUMINANCE, LENS_POWER, DATA -> Optional.empty();
+      case AREA, ILLUMINANCE, LUMINOUS_FLUX, LUMINANCE, LENS_POWER, DATA -> Optional.empty();
     };
-  }
-
-  /**
-   * The unit that {@code text} spells, letter for letter if any does, else in other letter case;
-   * one of the {@code preferred} kind where several fit. A full stop at the end is overlooked.
-   */
-  static Optional<Unit> written(String text, Dimension preferred) {
-    String name = text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
-    Optional<Unit> exact = spelled(name, preferred, false);
-    return exact.isPresent() ? exact : spelled(Words.lower(name), preferred, true);
-  }
-
-  private static Optional<Unit> spelled(String name, Dimension preferred, boolean anyCase) {
-    Unit found = null;
-    for (Unit unit : values()) {
-      for (String spelling : unit.allSpellings()) {
-        boolean same = (anyCase ? Words.lower(spelling) : spelling).equals(name);
-        if (same && (found == null || unit.dimension == preferred)) {
-          found = unit;
-        }
-      }
-    }
-    return Optional.ofNullable(found);
-  }
-
-  private List<String> allSpellings() {
-    List<String> all = new ArrayList<>(spellings);
-    if (!symbol.isEmpty()) {
-      all.add(0, symbol);
-    }
-    return all;
-  }
-
-  /** All ways to write units of one kind. */
-  static List<String> spellings(Dimension dimension) {
-    List<String> all = new ArrayList<>();
-    for (Unit unit : values()) {
-      if (unit.dimension == dimension) {
-        all.addAll(unit.allSpellings());
-      }
-    }
-    return all;
   }
 }

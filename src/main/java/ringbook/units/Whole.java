@@ -13,7 +13,7 @@ public final class Whole {
 
   /** The smallest whole number not below {@code x}. */
   public static double up(double x) {
-    return Math.ceil(x - FORGIVEN * Math.max(1, Math.abs(x)));
+    return isWhole(x) ? nearest(x) : Math.ceil(x);
   }
 
   /** Whether {@code x} is no more than {@code limit}, forgiving the same hair of excess. */
@@ -24,6 +24,14 @@ public final class Whole {
 
   /** The largest whole number not above {@code x}. */
   public static double down(double x) {
-    return Math.floor(x + FORGIVEN * Math.max(1, Math.abs(x)));
+    return isWhole(x) ? nearest(x) : Math.floor(x);
+  }
+
+  private static boolean isWhole(double x) {
+    return Math.abs(x - nearest(x)) <= FORGIVEN * Math.max(1, Math.abs(x));
+  }
+
+  private static double nearest(double x) {
+    return Math.floor(x + 0.5);
   }
 }

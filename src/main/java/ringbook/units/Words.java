@@ -24,4 +24,35 @@ public final class Words {
     }
     return upper.toString();
   }
+
+  /** Without blanks at both ends; what counts as blank is the same on every platform. */
+  public static String trimmed(String text) {
+    int from = 0;
+    int to = text.length();
+    while (from < to && isBlank(text.charAt(from))) {
+      from++;
+    }
+    while (to > from && isBlank(text.charAt(to - 1))) {
+      to--;
+    }
+    return text.substring(from, to);
+  }
+
+  /** Whether there is nothing but blanks. */
+  public static boolean isBlank(String text) {
+    return trimmed(text).isEmpty();
+  }
+
+  /** Control characters that part words, spaces and line ends, but no no-break spaces. */
+  private static boolean isBlank(char c) {
+    return c == ' '
+        || (c >= '\t' && c <= '\r')
+        || (c >= '\u001c' && c <= '\u001f')
+        || c == '\u1680'
+        || (c >= '\u2000' && c <= '\u200a' && c != '\u2007')
+        || c == '\u2028'
+        || c == '\u2029'
+        || c == '\u205f'
+        || c == '\u3000';
+  }
 }

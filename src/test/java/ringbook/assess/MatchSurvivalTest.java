@@ -8,14 +8,18 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringbook.Scenes;
+import ringbook.ledger.Reckoning;
 import ringbook.units.Angle;
 
 /**
@@ -165,6 +169,30 @@ final class MatchSurvivalTest {
             .isCloseTo(Double.parseDouble(row.get("relative_to_first_turn_pct")), within(0.0501));
       }
     }
+  }
+
+  /** The line of Apache Commons Math through the logarithms of the file's counts. */
+  @Test
+  void measured_sets_halve_their_matches_over_eight_to_thirteen_degrees() throws IOException {
+    List<Double> halvings = new ArrayList<>();
+    for (Map.Entry<String, TurnSurvival> each : OURS.entrySet()) {
+      boolean confirmed = !measured(each.getKey()).get(0).get(CONFIRMED).isEmpty();
+      SimpleRegression line = new SimpleRegression();
+      for (Count row : counts(each.getKey(), confirmed ? CONFIRMED : TIED)) {
+        line.addData(row.turnDegrees(), Math.log(row.count()));
+      }
+      halvings.add(-Math.log(2) / line.getSlope());
+      assertThat(each.getValue().halving().degrees())
+          .as(each.getKey())
+          .isCloseTo(-Math.log(2) / line.getSlope(), within(1e-9));
+    }
+    Reckoning reckoning = Reckoning.of(Scenes.pot());
+    assertThat(reckoning.angle("pair.halvedFirst").degrees())
+        .isCloseTo(Collections.min(halvings), within(1e-9));
+    assertThat(reckoning.angle("pair.halvedLast").degrees())
+        .isCloseTo(Collections.max(halvings), within(1e-9));
+    assertThat(reckoning.text("pair.halvedFirst")).isEqualTo("8°");
+    assertThat(reckoning.text("pair.halvedLast")).isEqualTo("13°");
   }
 
   @Test

@@ -126,7 +126,7 @@ final class CheckValuesTest extends CheckTable {
         r -> {
           Length focal = mm(r, "focal_mm");
           Length distance = ThinLens.distance(focal, r.number("magnification"));
-          return ThinLens.objectToImage(focal, distance).millimetres();
+          return distance.plus(ThinLens.imageDistance(focal, distance)).millimetres();
         },
         "LEN-08");
     check(
@@ -226,9 +226,10 @@ final class CheckValuesTest extends CheckTable {
     check(r -> CircleOfConfusion.fromDiagonal(sensor(r).diagonal()).millimetres(), "COC-02");
     check(
         r ->
-            CircleOfConfusion.fromViewing(
-                    Length.ofCentimetres(r.number("view_dist_cm")),
-                    r.number("resolution_lpmm_at_25cm"),
+            CircleOfConfusion.fromPrint(
+                    CircleOfConfusion.onPrint(
+                        Length.ofCentimetres(r.number("view_dist_cm")),
+                        r.number("resolution_lpmm_at_25cm")),
                     r.number("enlargement"))
                 .millimetres(),
         "COC-03");

@@ -4,7 +4,6 @@ import static ringbook.units.Length.ofMillimetres;
 
 import org.junit.jupiter.api.Test;
 import ringbook.checks.CheckValues.Row;
-import ringbook.optics.AngleOfView;
 import ringbook.optics.Diffraction;
 import ringbook.optics.Framing;
 import ringbook.optics.Sampling;
@@ -23,7 +22,6 @@ final class PictureValuesTest extends CheckTable {
 
   @Override
   protected void table() {
-    checkAll(PictureValuesTest::anglesOffCentre, "OCV-01");
     check(PictureValuesTest::focalMillimetres, "OCV-02");
     check(
         row ->
@@ -36,19 +34,11 @@ final class PictureValuesTest extends CheckTable {
     check(row -> distance(row).metres(), "PHO-02");
     check(row -> distance(row).metres() + row.number("terrain_m"), "PHO-06");
     check(row -> Diffraction.FIRST_DARK_RING / 2, "DIF-01");
+    check(row -> Diffraction.GREEN.micrometres(), "DIF-13");
   }
 
   private static Length distance(Row row) {
     return ThinLens.distance(ofMillimetres(row.number("focal_mm")), 1 / row.number("scale_number"));
-  }
-
-  private static double[] anglesOffCentre(Row row) {
-    double[] camera = row.numbers("K");
-    double[] pixels = row.numbers("image_px");
-    return new double[] {
-      AngleOfView.offCentre(camera[0], camera[2], pixels[0]).degrees(),
-      AngleOfView.offCentre(camera[1], camera[3], pixels[1]).degrees()
-    };
   }
 
   private static double focalMillimetres(Row row) {

@@ -14,13 +14,13 @@ final class MakeCommandTest {
   @TempDir Path folder;
 
   @Test
-  void makes_site_and_book_and_says_where_they_are() {
+  void makes_site_book_and_ebook_and_says_where_they_are() {
     Path made = folder.resolve("made");
     Shell shell = Shell.run("make", "lessons/course.yaml", "--to", made.toString());
     assertThat(shell.err()).isEmpty();
     assertThat(shell.code()).isZero();
     assertThat(shell.out().lines())
-        .hasSize(2)
+        .hasSize(3)
         .allSatisfy(path -> assertThat(Path.of(path)).exists());
   }
 

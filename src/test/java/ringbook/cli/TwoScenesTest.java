@@ -25,6 +25,7 @@ import ringbook.course.ComposedFigure;
 import ringbook.course.ComposedLesson;
 import ringbook.course.compose.CourseSources;
 import ringbook.exercises.Exercise;
+import ringbook.exercises.FaultTask;
 import ringbook.exercises.Marker;
 import ringbook.exercises.Verdict;
 import ringbook.ledger.Outcome;
@@ -41,7 +42,8 @@ final class TwoScenesTest {
 
   private static final Pattern VALUE =
       Pattern.compile(
-          "<data class=\"quantity\" data-key=\"([^\"]*)\"(?: data-given=\"([^\"]*)\")?( data-form=\"[^\"]*\")? value=\"[^\"]*\">([^<]*)</data>");
+          "<data class=\"quantity\" data-key=\"([^\"]*)\"(?: data-given=\"([^\"]*)\")?("
+              + " data-form=\"[^\"]*\")? value=\"[^\"]*\">([^<]*)</data>");
 
   @TempDir private static Path folder;
   private static Made low;
@@ -57,6 +59,11 @@ final class TwoScenesTest {
   private record Made(CourseSources sources, ComposedCourse course, Path made) {
     Scene scene() {
       return sources.file().scene();
+    }
+
+    /** The exercises with the values of the scene put into their words. */
+    List<Exercise> plain() {
+      return sources.plainExercises(new Problems());
     }
 
     static Made of(DemoCopy copy, Path made) throws IOException {
@@ -152,9 +159,9 @@ final class TwoScenesTest {
   @Test
   void answers_follow_and_the_old_ones_are_marked_wrong() {
     Map<String, Exercise> before = new LinkedHashMap<>();
-    low.sources().exercises().forEach(exercise -> before.put(exercise.id(), exercise));
+    low.plain().forEach(exercise -> before.put(exercise.id(), exercise));
     Set<String> changed = new LinkedHashSet<>();
-    for (Exercise exercise : high.sources().exercises()) {
+    for (Exercise exercise : high.plain()) {
       String old = before.get(exercise.id()).answerText();
       assertThat(Marker.verdict(exercise, exercise.answerText())).isInstanceOf(Verdict.Right.class);
       if (!old.equals(exercise.answerText())) {
@@ -164,10 +171,12 @@ final class TwoScenesTest {
         changed.add(exercise.id());
       }
     }
-    assertThat(changed).contains("distance-lens-camera", "ring-chord");
+    assertThat(changed).contains("ring-chord");
     for (ComposedExercise exercise : exercises(high)) {
-      high.sources().exercises().stream()
+      high.plain().stream()
           .filter(task -> task.id().equals(exercise.id()))
+          // The solution puts a fault and its mend into a sentence; KindsTest holds its words.
+          .filter(task -> !(task.task() instanceof FaultTask))
           .forEach(task -> assertThat(exercise.answer()).isEqualTo(task.answerText()));
     }
   }

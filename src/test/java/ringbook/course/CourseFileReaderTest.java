@@ -36,10 +36,11 @@ final class CourseFileReaderTest {
     assertThat(problems.sorted()).isEmpty();
     assertThat(course.info().title()).isEqualTo("Round the pot");
     assertThat(course.info().date()).isEqualTo("2026-11-02");
+    Scene pot = Scenes.with(Scenes.potWithHole(), "subject.thinnest", "6");
     for (NumberField field : SceneField.numbers()) {
       assertThat(field.value().applyAsDouble(course.scene()))
           .as(field.key())
-          .isEqualTo(field.value().applyAsDouble(Scenes.pot()));
+          .isEqualTo(field.value().applyAsDouble(pot));
     }
     assertThat(course.otherKits().get("lens camera")).isEqualTo(Scenes.potWithLensCamera().kit());
     assertThat(course.scene().place().obstacles()).hasSize(2);
@@ -61,34 +62,53 @@ final class CourseFileReaderTest {
             p ->
                 assertThat(p)
                     .isEqualTo(
-                        "course.yaml:2:1: error: a course file has no field 'titel'\n  mend: did you mean 'title'?"))
+                        "course.yaml:2:1: error: a course file has no field 'titel'\n"
+                            + "  mend: did you mean 'title'?"))
         .anySatisfy(p -> assertThat(p).startsWith("course.yaml:2:1: error: 'title:' is missing"))
         .anySatisfy(
             p ->
                 assertThat(p)
                     .startsWith(
-                        "course.yaml:17:17: error: width of the sensor: 'kg' is not a unit"))
+                        at(broken, "6.4 kg", 17)
+                            + "error: width of the sensor: 'kg' is not a unit"))
         .anySatisfy(
             p ->
                 assertThat(p)
                     .isEqualTo(
-                        "course.yaml:28:3: error: 'subject' has no field 'hight'\n  mend: did you mean 'height'?"))
-        .anySatisfy(
-            p ->
-                assertThat(p)
-                    .startsWith("course.yaml:11:5: error: lesson 'right-distance' is named twice"))
-        .anySatisfy(
-            p ->
-                assertThat(p)
-                    .startsWith(
-                        "course.yaml:46:9: error: share of the frame the object may fill is out of range: 750 %"))
+                        at(broken, "hight", 3)
+                            + "error: 'subject' has no field 'hight'\n"
+                            + "  mend: did you mean 'height'?"))
         .anySatisfy(
             p ->
                 assertThat(p)
                     .startsWith(
-                        "course.yaml:30:12: error: surface of the object cannot be 'shiny'"));
+                        at(broken, "- right-distance", 5)
+                            + "error: lesson 'right-distance' is named twice"))
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .startsWith(
+                        at(broken, "750 %", 9)
+                            + "error: share of the frame the object may fill is out of range: 750"
+                            + " %"))
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .startsWith(
+                        at(broken, "shiny", 12)
+                            + "error: surface of the object cannot be 'shiny'"));
     assertThat(problems).anySatisfy(p -> assertThat(p).contains("height of the object is missing"));
     assertThat(problems).hasSize(8);
+  }
+
+  /** The place of a message: the last line that holds {@code words}. */
+  private static String at(String text, String words, int column) {
+    List<String> lines = text.lines().toList();
+    int line = lines.size();
+    while (!lines.get(line - 1).contains(words)) {
+      line--;
+    }
+    return "course.yaml:" + line + ":" + column + ": ";
   }
 
   @Test

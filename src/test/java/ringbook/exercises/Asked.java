@@ -64,7 +64,7 @@ public final class Asked {
         exercise.task());
   }
 
-  private static Exercise exercise(Reckoning reckoning, Task task) {
+  static Exercise exercise(Reckoning reckoning, Task task) {
     return new Exercise("asked", "Asked", words("How much?"), Optional.empty(), reckoning, task);
   }
 

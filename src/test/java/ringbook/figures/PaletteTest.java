@@ -1,6 +1,7 @@
 package ringbook.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +37,21 @@ final class PaletteTest {
     for (int i = 1; i < inks.size(); i++) {
       assertThat(contrasts.get(i - 1) / contrasts.get(i)).as(inks.get(i).name()).isGreaterThan(1.4);
     }
+  }
+
+  /** Lightness L* of CIE 1976: equal steps look equally far apart, in grey too. */
+  @Test
+  void tones_are_evenly_apart_and_can_be_written_on() {
+    double step = (lightness(Fill.TONE_5) - lightness(Fill.TONE_1)) / 4;
+    for (int i = 0; i < 5; i++) {
+      Fill tone = Fill.TONES.get(i);
+      assertThat(lightness(tone)).isCloseTo(lightness(Fill.TONE_1) + step * i, within(1.0));
+      assertThat(contrast(Fill.TEXT.colour(), tone.colour())).isGreaterThan(4.5);
+    }
+  }
+
+  private static double lightness(Fill fill) {
+    return 116 * Math.cbrt(luminance(fill.colour())) - 16;
   }
 
   private static double contrast(String one, String other) {

@@ -39,6 +39,20 @@ final class FormulaPrintTest {
   @CsvSource(
       delimiter = ';',
       value = {
+        "45deg - a.x; 45° − (−17°)",
+        "45deg + a.x; 45° + (−17°)",
+        "a.x + 45deg; −17° + 45°",
+        "2 * a.x; 2 · (−17°)",
+        "max(a.x, -a.x); max(−17°, −(−17°))"
+      })
+  void no_sign_stands_behind_another(String notation, String text) {
+    assertThat(Formula.of(notation).text(key -> "−17°")).isEqualTo(text);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
         "a.x ^ 2 / (a.y * a.x); x squared over the whole of y times x,",
         "a.x ^ 3; x to the power 3",
         "a.x - 1 + a.y; x minus 1 plus y",
@@ -79,7 +93,8 @@ final class FormulaPrintTest {
     assertThat(working.formula().orElseThrow().text()).isEqualTo("n = ⌈360° / α⌉");
     assertThat(working.formula().orElseThrow().speech())
         .isEqualTo(
-            "photographs in the ring equals 360° over turn from photograph to photograph, rounded up");
+            "photographs in the ring equals 360° over turn from photograph to photograph, rounded"
+                + " up");
     assertThat(working.numbers().orElseThrow().text()).isEqualTo("n = ⌈360° / 12°⌉");
     assertThat(working.numbers().orElseThrow().speech())
         .isEqualTo("photographs in the ring equals 360° over 12°, rounded up");

@@ -2,6 +2,7 @@ package ringbook.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ringbook.Scenes;
 import ringbook.shots.Scene;
+import ringbook.units.Unit;
 
 final class LedgerTest {
 
@@ -51,6 +53,27 @@ final class LedgerTest {
               .as(quantity.key())
               .isCloseTo(known.si(), within(1e-9 * Math.abs(known.si()) + 1e-15));
         }
+      }
+    }
+  }
+
+  @Test
+  void an_entry_without_a_range_is_refused() {
+    Entry bare = Entry.of("ring.new", "new").symbol("x", Unit.METRE).formula("1m");
+    assertThatIllegalStateException()
+        .isThrownBy(() -> bare.by(r -> 1))
+        .withMessage("ring.new states no range");
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("ringbook.Scenes#seeds")
+  void every_number_lies_in_its_range(long seed) {
+    Reckoning reckoning = Reckoning.of(Scenes.random(seed));
+    for (Quantity quantity : LEDGER.quantities()) {
+      if (reckoning.of(quantity.key()) instanceof Outcome.Known known) {
+        assertThat(quantity.range().holds(known.si()))
+            .as("%s is %s: %s", quantity.key(), quantity.range().text(quantity.unit()), known.si())
+            .isTrue();
       }
     }
   }

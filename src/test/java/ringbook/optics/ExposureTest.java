@@ -34,8 +34,8 @@ final class ExposureTest {
 
   @Test
   void no_time_shorter_than_a_pulse_is_safe() {
-    assertThat(Flicker.isSafe(50, new Span(0.01))).isTrue();
-    assertThat(Flicker.isSafe(50, new Span(1e-9))).isFalse();
+    assertThat(Flicker.isSafe(Flicker.pulses(50, new Span(0.01)))).isTrue();
+    assertThat(Flicker.isSafe(Flicker.pulses(50, new Span(1e-9)))).isFalse();
   }
 
   /** |sin(πx)/(πx)|: 2/π at half a pulse, 2/(5π) at two and a half, none at whole pulses. */

@@ -37,7 +37,7 @@ final class LensPropertiesTest {
     assertThat(powers).isCloseTo(1 / focal.metres(), CLOSE);
     assertThat(ThinLens.magnification(focal, near)).isCloseTo(image.over(near), CLOSE);
     assertThat(ThinLens.distance(focal, image.over(near)).metres()).isCloseTo(near.metres(), CLOSE);
-    assertThat(ThinLens.objectToImage(focal, near).over(focal)).isGreaterThan(4 - 1e-9);
+    assertThat(near.plus(ThinLens.imageDistance(focal, near)).over(focal)).isGreaterThan(4 - 1e-9);
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -91,7 +91,8 @@ public final class MadeUpCourse {
         List.of(),
         "a length, with its unit",
         "61.2 cm",
-        MadeUpText.WORKING);
+        MadeUpText.WORKING,
+        "number");
   }
 
   private static ComposedExercise choice(String id) {
@@ -105,7 +106,8 @@ public final class MadeUpCourse {
             new ComposedExercise.Option("b", "Three places, those behind the pot.")),
         "a letter",
         "b",
-        "<p>Eight places were asked for: 8 − 5 = 3.</p>");
+        "<p>Eight places were asked for: 8 − 5 = 3.</p>",
+        "choice");
   }
 
   private static List<ComposedQuantity> quantities() {
@@ -135,6 +137,6 @@ public final class MadeUpCourse {
       String key, String name, String symbol, String formula, String value) {
     String meaning = "One sentence that says what the " + name + " is.";
     return new ComposedQuantity(
-        key, name, meaning, symbol, formula, value, "a made-up book", "ABC-01");
+        key, name, meaning, symbol, formula, value, "above 0", "a made-up book", "ABC-01");
   }
 }

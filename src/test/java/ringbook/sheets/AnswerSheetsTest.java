@@ -1,12 +1,17 @@
 package ringbook.sheets;
 
+import static java.nio.charset.Charset.forName;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
-import static java.nio.charset.StandardCharsets.UTF_16LE;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -17,16 +22,29 @@ import ringbook.problems.Problems;
 final class AnswerSheetsTest {
 
   private final Problems problems = new Problems();
+  private final List<String> ids = List.of("distance-owl", "ring-count");
   private final AnswerSheets sheets =
-      new AnswerSheets(List.of("distance-owl", "ring-count"), problems);
+      new AnswerSheets(new SheetRules(ids, Optional.empty(), false), problems);
 
   private List<Answer> read(String text) {
     return read(text, UTF_8);
   }
 
   private List<Answer> read(String text, Charset charset) {
-    sheets.read("sheet", text.getBytes(charset));
-    return sheets.answers();
+    try {
+      sheets.read("sheet", text.getBytes(charset));
+      return answers();
+    } catch (IOException never) {
+      throw new UncheckedIOException(never);
+    }
+  }
+
+  private List<Answer> answers() throws IOException {
+    List<Entry> entries = new ArrayList<>();
+    sheets.inOrder().forEachRemaining(entries::add);
+    sheets.faults().end();
+    entries.sort(Comparator.comparingLong(entry -> entry.place().count()));
+    return entries.stream().map(entry -> entry.answer(ids.get(entry.exercise()))).toList();
   }
 
   private List<String> told() {
@@ -45,7 +63,8 @@ final class AnswerSheetsTest {
         "learner , exercise , answer \n Nora , distance-owl , \"36,5\" cm \nZoë,ring-count, 24,,\n",
         """
         [{"learner": "Nora", "exercise": "distance-owl", "answer": "36,5 cm"},
-         {"answer": 24, "when": {"day": [1]}, "exercise": "ring-count", "learner": "Zoë"}]""",
+         {"answer": 24, "when": {"day": [1]}, "exercise": "ring-count", "learner": "Zoë"}]\
+        """,
         """
         {"learner":"Nora","exercise":"distance-owl","answer":"36,5 cm"}
 
@@ -78,6 +97,7 @@ final class AnswerSheetsTest {
     assertThat(answers)
         .containsExactly(
             new Answer("Nora", "distance-owl", "36 cm"),
+            new Answer("Nora", "distance-owl", "37 cm"),
             new Answer("Finn", "distance-owl", ""),
             new Answer("Mats", "distance-owl", "40 cm"));
     assertThat(told())
@@ -88,9 +108,6 @@ final class AnswerSheetsTest {
                 + "  mend: write all of learner, exercise, answer",
             "sheet:5: error: the line has 4 fields, the first line names 3\n"
                 + "  mend: put an answer that holds ',' between quotation marks: \"36,5 cm\"",
-            "sheet:6: error: Nora answers 'distance-owl' a second time\n"
-                + "  mend: the first answer, at sheet:3, was marked; take one of them out",
-            "sheet:7: error: Finn left 'distance-owl' empty",
             "sheet:8: error: the learner is missing\n"
                 + "  mend: write a name or a number for each learner",
             "sheet:9: error: the exercise is missing\n"
@@ -162,13 +179,138 @@ final class AnswerSheetsTest {
                 + "  mend: save the sheet again as UTF-8 (\"CSV UTF-8\")");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"UTF-16", "UTF-16LE", "UTF-16BE"})
+  void reads_utf_16_with_and_without_its_mark(String charset) {
+    String text = "learner\texercise\tanswer\nZoë \ud83d\ude42\tdistance-owl\t36 cm\n";
+    assertThat(read(text + "Ωmega\tring-count\t" + "4".repeat(900), forName(charset)))
+        .containsExactly(
+            new Answer("Zoë \ud83d\ude42", "distance-owl", "36 cm"),
+            new Answer("Ωmega", "ring-count", "4".repeat(900)));
+    assertThat(told()).isEmpty();
+  }
+
   @Test
-  void tells_utf_16() {
-    read("\ufefflearner,exercise,answer\n", UTF_16LE);
+  void lines_that_are_not_utf_8_cost_only_themselves() {
+    assertThat(read("learner,exercise,answer\nZoë,distance-owl,1\nIda,ring-count,2\n", ISO_8859_1))
+        .containsExactly(new Answer("Ida", "ring-count", "2"));
+  }
+
+  @Test
+  void bytes_that_are_no_text_cost_their_line() {
+    assertThat(read("learner,exercise,answer\nNora,distance-owl,3\u0000\nIda,ring-count,2\n"))
+        .containsExactly(new Answer("Ida", "ring-count", "2"));
     assertThat(told())
         .containsExactly(
-            "sheet: error: the sheet is UTF-16, not UTF-8\n"
-                + "  mend: save the sheet again as UTF-8 (\"CSV UTF-8\")");
+            "sheet:2: error: the line holds bytes that are no text\n"
+                + "  mend: save the sheet again, as CSV UTF-8");
+  }
+
+  @Test
+  void a_spreadsheets_own_file_is_known() {
+    assertThat(read("PK\u0003\u0004...")).isEmpty();
+    assertThat(told())
+        .containsExactly(
+            "sheet: error: this is a spreadsheet's or packed file, not a table as text\n"
+                + "  mend: open it in the spreadsheet and save the sheet as \"CSV UTF-8\"");
+  }
+
+  @Test
+  void a_cell_may_go_on_over_lines() {
+    assertThat(
+            read(
+                "learner,note,exercise,answer\r\n"
+                    + "Nora,\"well,\r\n"
+                    + "\"\"hm\"\"\",ring-count,\"2\r\n"
+                    + "4\"\r\n"
+                    + "Ida,\"\",ring-count,25"))
+        .containsExactly(
+            new Answer("Nora", "ring-count", "2\n4"), new Answer("Ida", "ring-count", "25"));
+    assertThat(told()).isEmpty();
+  }
+
+  @Test
+  void a_lost_quotation_mark_takes_no_line_of_another_learner() {
+    assertThat(
+            read(
+                """
+                learner,exercise,answer
+                Nora,distance-owl,"36 cm
+                Ida,distance-owl,14 1/2"
+                Finn,ring-count,24
+                """))
+        .extracting(Answer::learner)
+        .containsExactly("Ida", "Finn");
+  }
+
+  @Test
+  void a_list_that_is_cut_off_is_taken_up_to_there() {
+    assertThat(
+            read(
+                "[{\"learner\": \"Nora\", \"exercise\": \"ring-count\", \"answer\": \"24\"},\n"
+                    + " {\"learner\": \"I"))
+        .containsExactly(new Answer("Nora", "ring-count", "24"));
+    assertThat(told())
+        .singleElement()
+        .asString()
+        .startsWith("sheet:2:")
+        .endsWith(
+            "error: the file ends amid the list\n"
+                + "  mend: hand in the whole file; what stands above is marked");
+  }
+
+  @Test
+  void endless_lines_and_answers_are_passed_over() {
+    assertThat(
+            read(
+                "learner,exercise,answer\nNora,ring-count,"
+                    + "9".repeat(70_000)
+                    + "\nIda,ring-count,"
+                    + "9".repeat(3_000)
+                    + "\nFinn,ring-count,24\n"))
+        .containsExactly(new Answer("Finn", "ring-count", "24"));
+    assertThat(told())
+        .containsExactly(
+            "sheet:2: error: the line is longer than 65536 bytes\n"
+                + "  mend: look for a line end that is missing, or a picture that was pasted in",
+            "sheet:3: error: the answer is longer than 2000 letters\n"
+                + "  mend: shorten it, or look for a quotation mark that is missing");
+  }
+
+  @Test
+  void of_very_many_faults_a_hundred_are_told_and_the_rest_counted() {
+    read("learner,exercise,answer\n" + "Nora,owl,1\n".repeat(150));
+    assertThat(told())
+        .hasSize(101)
+        .startsWith(
+            "sheet: error: the file has 50 more faults than are listed here\n"
+                + "  mend: mend those that are listed, then mark again");
+  }
+
+  @Test
+  void says_when_two_columns_are_exchanged() {
+    read("learner,exercise,answer\nring-count,Nora,24\n");
+    assertThat(told())
+        .containsExactly(
+            "sheet:2: error: no exercise has the id 'Nora'\n"
+                + "  mend: the columns learner and exercise are exchanged: write the name first");
+  }
+
+  @Test
+  void a_column_says_whose_numbers_were_used() throws IOException {
+    sheets.read(
+        "sheet",
+        "learner;exercise;numbers;answer\nNora;ring-count;own;1\nIda;ring-count;;1\nFinn;ring-count;mine;1"
+            .getBytes(UTF_8));
+    List<Entry> entries = new ArrayList<>();
+    sheets.inOrder().forEachRemaining(entries::add);
+    assertThat(entries).extracting(Entry::learner).containsExactly("Ida", "Nora");
+    assertThat(entries).extracting(Entry::ownNumbers).containsExactly(false, true);
+    assertThat(told())
+        .containsExactly(
+            "sheet:4: error: 'mine' does not say which numbers were used\n"
+                + "  mend: write own for the learner's own numbers, or book for those printed in"
+                + " the course");
   }
 
   @Test
@@ -193,14 +335,14 @@ final class AnswerSheetsTest {
     assertThat(told())
         .containsExactly(
             "sheet:2:52: error: this line is not a whole JSON object\n"
-                + "  mend: look for a bracket, a comma or a quotation mark that is missing here or just above",
+                + "  mend: look for a bracket, a comma or a quotation mark that is missing here or"
+                + " just above",
             "sheet:3:1: error: the object has no 'answer'\n  mend: add \"answer\": \"…\"",
             "sheet:4:48: error: 'answer' must be a text\n  mend: write it between quotation marks",
             "sheet:5:2: error: an answer is an object with learner, exercise and answer\n"
                 + "  mend: write {\"learner\": \"…\", \"exercise\": \"…\", \"answer\": \"…\"}",
             "sheet:5:9: error: an answer is an object with learner, exercise and answer\n"
                 + "  mend: write {\"learner\": \"…\", \"exercise\": \"…\", \"answer\": \"…\"}",
-            "sheet:6: error: Finn left 'distance-owl' empty",
             "sheet:7:21: error: the object states 'learner' twice\n  mend: keep one of them");
   }
 
@@ -216,17 +358,6 @@ final class AnswerSheetsTest {
             """);
     assertThat(answers).containsExactly(new Answer("Nora", "distance-owl", "36 cm"));
     assertThat(told()).singleElement().asString().startsWith("sheet:3:49: error: this is not JSON");
-  }
-
-  @Test
-  void finds_a_double_entry_across_sheets() {
-    sheets.read("monday.csv", "learner,exercise,answer\nNora,ring-count,24\n".getBytes(UTF_8));
-    sheets.read("friday.csv", "learner;exercise;answer\nNora;ring-count;30\n".getBytes(UTF_8));
-    assertThat(sheets.answers()).containsExactly(new Answer("Nora", "ring-count", "24"));
-    assertThat(told())
-        .containsExactly(
-            "friday.csv:2: error: Nora answers 'ring-count' a second time\n"
-                + "  mend: the first answer, at monday.csv:2, was marked; take one of them out");
   }
 
   @Test

@@ -3,8 +3,12 @@ package ringbook.shots;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import ringbook.Scenes;
+import ringbook.shots.Place.Corner;
+import ringbook.shots.Place.Obstacle;
+import ringbook.units.Length;
 
 /** Changes that take other fields with them. */
 class SceneChangesTest {
@@ -28,6 +32,44 @@ class SceneChangesTest {
     SceneText.set(draft, DEPTH, "11 cm", true);
     SceneText.set(draft, OUTLINE, "round", true);
     assertTrue(draft.faults().stream().anyMatch(f -> f.message().contains("one diameter")));
+  }
+
+  @Test
+  void an_empty_text_takes_back_what_an_optional_field_states() {
+    Scene holed = changed("subject.holeDiameter = 5 cm, subject.holeDepth = 9 cm");
+    Scene plain =
+        SceneChanges.apply(holed, "subject.holeDiameter = , subject.holeDepth=")
+            .scene()
+            .orElseThrow();
+    assertEquals(SceneDraft.of(Scenes.pot()).numbers(), SceneDraft.of(plain).numbers());
+    String message =
+        SceneChanges.apply(Scenes.pot(), "subject.height = ").faults().get(0).message();
+    assertTrue(message.startsWith("height of the object"), message);
+  }
+
+  @Test
+  void a_phone_known_by_focal_length_and_equivalent_gets_its_sensor_from_them() {
+    String phone = "kit.focalLength = 6.9 mm, kit.equivalent = 26 mm";
+    Scene scene = changed("kit.sensorWidth = , kit.sensorHeight = , " + phone);
+    assertEquals(6.9, scene.kit().lens().focalLength().millimetres(), 1e-12);
+    assertEquals(43.267 * 6.9 / 26, scene.kit().sensor().diagonal().millimetres(), 0.001);
+  }
+
+  @Test
+  void a_room_can_be_cleared() {
+    Length near = Length.ofMetres(1);
+    Length far = Length.ofMetres(2);
+    Obstacle wall =
+        new Obstacle(
+            "wall", List.of(new Corner(near, near), new Corner(far, near), new Corner(far, far)));
+    Scene walled = SceneDraft.of(Scenes.pot()).obstacles(List.of(wall)).build();
+    Scene free = SceneChanges.apply(walled, "place.obstacles = none").scene().orElseThrow();
+    assertTrue(free.place().obstacles().isEmpty());
+    assertEquals(1, SceneChanges.apply(Scenes.pot(), "place.obstacles = sofa").faults().size());
+  }
+
+  private static Scene changed(String changes) {
+    return SceneChanges.apply(Scenes.pot(), changes).scene().orElseThrow();
   }
 
   private static Scene chair() {

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import nu.validator.client.EmbeddedValidator;
@@ -20,19 +22,30 @@ public final class ValidPage {
   private static final Pattern MESSAGE =
       Pattern.compile("\\{\"type\":\"[^}]*?\"message\":\"([^\"]*)\"[^}]*\\}");
 
+  /** Its schemas call themselves once for every part of a page: long lessons need a deep stack. */
+  private static final long STACK_BYTES = 256L << 20;
+
   private ValidPage() {}
 
   /** All errors and warnings of the page. */
   public static List<String> faults(Path page) throws IOException {
-    EmbeddedValidator validator = new EmbeddedValidator();
-    validator.setOutputFormat(EmbeddedValidator.OutputFormat.JSON);
-    String report;
+    FutureTask<String> report = new FutureTask<>(() -> report(page));
+    Thread deep = new Thread(null, report, "page validator", STACK_BYTES);
+    deep.start();
     try {
-      report = validator.validate(page);
-    } catch (SAXException e) {
+      return faults(report.get());
+    } catch (ExecutionException e) {
+      throw new IOException(page.toString(), e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
       throw new IOException(e);
     }
-    return faults(report);
+  }
+
+  private static String report(Path page) throws IOException, SAXException {
+    EmbeddedValidator validator = new EmbeddedValidator();
+    validator.setOutputFormat(EmbeddedValidator.OutputFormat.JSON);
+    return validator.validate(page);
   }
 
   private static List<String> faults(String report) {

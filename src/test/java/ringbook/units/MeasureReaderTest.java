@@ -101,12 +101,20 @@ final class MeasureReaderTest {
         "f/8|LENGTH|this is an f-number, but a length is asked for|write a length, such as 42 cm",
         "42 cn|LENGTH|'cn' is not a unit known here|did you mean 'cm'?",
         "4 parsnips|LENGTH|'parsnips' is not a unit known here|write a length, such as 42 cm",
-        "about 42 cm|LENGTH|'about 42 cm' does not begin with a number|write a length, such as 42 cm",
+        "about 42 cm|LENGTH|'about 42 cm' does not begin with a number|write a length, such as 42"
+            + " cm",
         "' '|LENGTH|there is nothing here|write a length, such as 42 cm",
-        "1,500 m|LENGTH|'1,500 m' can be read in two ways|write 1500, or 1.500 if the comma is the decimal mark",
+        "1,500 m|LENGTH|'1,500 m' can be read in two ways|write 1500, or 1.500 if the comma is the"
+            + " decimal mark",
+        "1.5 h 30 min|TIME|'h 30 min' is not a unit known here|write a time, such as 1/125 s",
+        "30 min 1 h|TIME|'min 1 h' is not a unit known here|write a time, such as 1/125 s",
+        "1 m 20|LENGTH|'m 20' is not a unit known here|write a length, such as 42 cm",
+        "3 ft 6 cm|LENGTH|'ft 6 cm' is not a unit known here|write a length, such as 42 cm",
         "1/0 s|TIME|'1/0 s' divides by zero|write a time, such as 1/125 s",
-        "1.2.3 m|LENGTH|'1.2.3 m' has its points or commas in unusual places|write one decimal mark and no marks for thousands, such as 1.5",
-        "2.5 photos|COUNT|'2.5 photos' is not a whole number|round it to a whole number, such as 24",
+        "1.2.3 m|LENGTH|'1.2.3 m' has its points or commas in unusual places|write one decimal mark"
+            + " and no marks for thousands, such as 1.5",
+        "2.5 photos|COUNT|'2.5 photos' is not a whole number|round it to a whole number, such as"
+            + " 24",
         "perhaps|YES_NO|'perhaps' is neither yes nor no|write yes or no, such as yes",
       })
   void says_what_is_wrong(String text, Dimension dimension, String message, String help) {
@@ -131,9 +139,11 @@ final class MeasureReaderTest {
   void no_two_units_are_spelled_alike_letter_case_ignored() {
     for (Unit unit : Unit.values()) {
       for (String spelling : unit.spellings()) {
-        assertThat(Unit.written(spelling, unit.dimension())).contains(unit);
+        assertThat(UnitSpellings.written(spelling, unit.dimension())).contains(unit);
         for (Dimension other : Dimension.values()) {
-          assertThat(Unit.written(Words.upper(spelling), other)).as(spelling).contains(unit);
+          assertThat(UnitSpellings.written(Words.upper(spelling), other))
+              .as(spelling)
+              .contains(unit);
         }
       }
     }

@@ -31,6 +31,7 @@ final class Appendix {
             .orElseGet(() -> Xhtml.text(quantity.symbol())),
         definition(quantity, reckoning),
         value(quantity, reckoning),
+        quantity.range().text(quantity.unit()),
         quantity.source(),
         String.join(", ", quantity.checks()));
   }

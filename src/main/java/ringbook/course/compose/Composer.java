@@ -3,20 +3,25 @@ package ringbook.course.compose;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import ringbook.course.BackPage;
 import ringbook.course.ComposedCourse;
 import ringbook.course.ComposedLesson;
+import ringbook.course.ComposedLesson.Block;
+import ringbook.course.ComposedQuantity;
 import ringbook.course.CourseFile;
-import ringbook.course.values.Expressions;
 import ringbook.exercises.Exercise;
 import ringbook.ledger.Reckoning;
+import ringbook.plans.FieldSheet;
 import ringbook.problems.Nearest;
 import ringbook.problems.Position;
 import ringbook.problems.Problem;
 import ringbook.problems.Problems;
+import ringbook.values.Expressions;
 
 /** Composes the page model of a course from its file, its lessons and its exercises. */
 public final class Composer {
@@ -69,26 +74,62 @@ public final class Composer {
 
   private Result compose(List<LessonSource> sources) {
     sources.forEach(this::read);
+    boolean allRead = lessons.size() == sources.size();
     CourseScope course = new CourseScope(parts, lessons.keySet(), problems);
+    course.leaveOut(leftOut());
+    List<Lesson> back = named(file.back(), "page", allRead);
+    GlossaryReader glossary = new GlossaryReader(course);
+    back.forEach(page -> glossary.read(page, values));
+    glossary.check(lessons.values());
     List<ComposedLesson> composed = new ArrayList<>();
-    for (CourseFile.LessonRef ref : file.lessons()) {
-      Lesson lesson = lessons.get(ref.id());
-      if (lesson == null && lessons.size() == sources.size()) {
-        problems.add(
-            ref.position(),
-            "there is no lesson '" + ref.id() + "'",
-            Nearest.help(ref.id(), lessons.keySet()));
-      } else if (lesson != null) {
-        composed.add(lesson(lesson, composed.size() + 1, course));
-      }
+    for (Lesson lesson : named(file.lessons(), "lesson", allRead)) {
+      int number = course.nextLesson(lesson.id());
+      List<Block> live = live(lesson, new Page(lesson.id(), course));
+      composed.add(
+          new ComposedLesson(
+              lesson.id(), number, lesson.title(), lesson.aim(), Branches.shown(live), live));
+    }
+    List<BackPage> atBack = new ArrayList<>();
+    for (Lesson page : back) {
+      List<Block> live = live(page, Page.back(page.id(), course));
+      atBack.add(new BackPage(page.id(), page.title(), page.aim(), Branches.shown(live), live));
     }
     checkLinks(course);
     if (!problems.isEmpty()) {
       return new Result(Optional.empty(), problems.sorted());
     }
+    List<ComposedQuantity> appendix = Appendix.of(values.reckoning());
+    Optional<FieldSheet> field = Optional.of(FieldSheet.of(values.reckoning()));
     return new Result(
-        Optional.of(new ComposedCourse(file.info(), composed, Appendix.of(values.reckoning()))),
+        Optional.of(new ComposedCourse(file.info(), composed, atBack, appendix, "", field)),
         List.of());
+  }
+
+  /** Of a course that picks its lessons from another folder, those it does not take. */
+  private Set<String> leftOut() {
+    if (file.shared().isEmpty()) {
+      return Set.of();
+    }
+    Set<String> left = new LinkedHashSet<>(lessons.keySet());
+    file.lessons().forEach(ref -> left.remove(ref.id()));
+    file.back().forEach(ref -> left.remove(ref.id()));
+    return left;
+  }
+
+  private List<Lesson> named(List<CourseFile.LessonRef> refs, String kind, boolean allRead) {
+    List<Lesson> named = new ArrayList<>();
+    for (CourseFile.LessonRef ref : refs) {
+      Lesson lesson = lessons.get(ref.id());
+      if (lesson != null) {
+        named.add(lesson);
+      } else if (allRead) {
+        problems.add(
+            ref.position(),
+            "there is no " + kind + " '" + ref.id() + "'",
+            Nearest.help(ref.id(), lessons.keySet()));
+      }
+    }
+    return named;
   }
 
   private void read(LessonSource source) {
@@ -101,14 +142,20 @@ public final class Composer {
     }
   }
 
-  private ComposedLesson lesson(Lesson lesson, int number, CourseScope course) {
-    Page page = new Page(lesson.id(), course);
+  /** What the page says, for other scenes too. */
+  private List<Block> live(Lesson lesson, Page page) {
     pages.put(lesson.id(), page);
     Scope scope = new Scope(page, lesson.lines(), values, false);
     Sink sink = Sink.ofLesson();
     new BlockWriter(scope).write(lesson.body(), sink);
     new FootnoteWriter(page).write(sink);
-    return new ComposedLesson(lesson.id(), number, lesson.title(), lesson.aim(), sink.blocks());
+    CourseScope course = page.course();
+    if (course.glossary().isOn(page.lesson())) {
+      return sink.blocks();
+    }
+    TermUses uses = page.isBack() ? new TermUses() : course.uses();
+    return new TermLinker(course.glossary(), page.lesson(), lesson.everydayWords(), uses)
+        .link(sink.blocks());
   }
 
   private void checkLinks(CourseScope course) {
@@ -122,7 +169,7 @@ public final class Composer {
         continue;
       }
       Set<String> names = page.ids().names();
-      if (!names.contains(use.anchor())) {
+      if (!use.anchor().isEmpty() && !names.contains(use.anchor())) {
         problems.add(
             use.position(),
             "lesson '" + use.lesson() + "' has no place '#" + use.anchor() + "'",

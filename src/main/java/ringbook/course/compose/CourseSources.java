@@ -5,39 +5,51 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ringbook.course.ComposedCourse;
+import ringbook.course.ComposedExercise;
 import ringbook.course.CourseFile;
 import ringbook.course.CourseFileReader;
 import ringbook.course.ExerciseReader;
 import ringbook.exercises.Exercise;
+import ringbook.exercises.ExerciseSource;
+import ringbook.exercises.VariedExercise;
 import ringbook.problems.Position;
 import ringbook.problems.Problems;
 
 /**
  * The files of a course, read: the course file, the lessons beside it ({@code *.md}) and the
- * exercises in the folder {@code exercises} beside the folder of the lessons ({@code *.yaml}).
+ * exercises in the folder {@code exercises} beside the folder of the lessons ({@code *.yaml}). With
+ * {@code lessons from} the same of another folder, too.
  *
  * @param file the course file
  * @param lessons all lessons of the folder, in order of their file names
- * @param exercises all exercises
+ * @param varied all exercises, with their variants
  * @param withFaults ids of exercises that have faults, which have been told
- * @param folder where the course file and the lessons are
+ * @param folder where the lessons and their pictures are
  */
 public record CourseSources(
     CourseFile file,
     List<LessonSource> lessons,
-    List<Exercise> exercises,
+    List<VariedExercise> varied,
     Set<String> withFaults,
     Path folder) {
 
   public CourseSources {
     lessons = List.copyOf(lessons);
-    exercises = List.copyOf(exercises);
+    varied = List.copyOf(varied);
+  }
+
+  /** All exercises as the site and the book print them. */
+  public List<Exercise> exercises() {
+    return varied.stream().map(VariedExercise::own).toList();
   }
 
   /**
@@ -52,29 +64,56 @@ public record CourseSources(
     if (file.isEmpty()) {
       return Optional.empty();
     }
-    Path folder = courseFile.toAbsolutePath().normalize().getParent();
-    Path shownFolder = courseFile.getParent() == null ? Path.of("") : courseFile.getParent();
+    Path own = courseFile.getParent() == null ? Path.of("") : courseFile.getParent();
+    Set<Path> folders = new LinkedHashSet<>(List.of(own.normalize()));
+    Optional<Path> shared = shared(own, file.get(), problems);
+    shared.ifPresent(folders::add);
     List<LessonSource> lessons = new ArrayList<>();
-    for (Path lesson : files(shownFolder, "*.md")) {
-      text(lesson, problems)
-          .ifPresent(text -> lessons.add(new LessonSource(lesson.toString(), text)));
-    }
     ExerciseReader exercises = new ExerciseReader(file.get(), problems);
-    for (Path path : files(folder.resolveSibling("exercises"), "*.yaml")) {
-      String shown = shown(path, shownFolder);
-      text(path, problems).ifPresent(text -> exercises.read(shown, text));
+    for (Path folder : folders) {
+      for (Path lesson : files(folder, "*.md")) {
+        text(lesson, problems)
+            .ifPresent(text -> lessons.add(new LessonSource(lesson.toString(), text)));
+      }
+      Path beside = folder.toAbsolutePath().normalize().resolveSibling("exercises");
+      for (Path path : files(beside, "*.yaml")) {
+        String shown = shown(path, folder);
+        text(path, problems).ifPresent(text -> exercises.read(shown, text));
+      }
     }
+    Path pictures = shared.orElse(own).toAbsolutePath().normalize();
     return Optional.of(
         new CourseSources(
-            file.get(), lessons, exercises.exercises(), exercises.withFaults(), folder));
+            file.get(), lessons, exercises.varied(), exercises.withFaults(), pictures));
+  }
+
+  /** The folder that {@code lessons from} names; empty, and told, where it is none. */
+  private static Optional<Path> shared(Path own, CourseFile file, Problems problems) {
+    if (file.shared().isEmpty()) {
+      return Optional.empty();
+    }
+    CourseFile.FolderRef ref = file.shared().get();
+    try {
+      Path folder = own.resolve(ref.path()).normalize();
+      if (Files.isDirectory(folder)) {
+        return Optional.of(folder);
+      }
+    } catch (InvalidPathException noPath) {
+      // told below, like a folder that is not there
+    }
+    problems.add(
+        ref.position(),
+        "there is no folder '" + ref.path() + "' beside the course file",
+        "write the way from this course file to the folder of the lessons, such as '..'");
+    return Optional.empty();
   }
 
   /** Composes the course; what keeps it from being composed is added to {@code problems}. */
   public Optional<ComposedCourse> compose(Problems problems) {
     Composer.Result result =
-        Composer.compose(file, lessons, exercises, withFaults, new ShelfFigures(), folder);
+        Composer.compose(file, lessons, exercises(), withFaults, new ShelfFigures(), folder);
     problems.addAll(result.problems());
-    return result.course();
+    return result.course().map(course -> course.with(PageData.of(this).script()));
   }
 
   /**
@@ -82,7 +121,20 @@ public record CourseSources(
    * words are added to {@code problems}.
    */
   public List<Exercise> plainExercises(Problems problems) {
+    return plainSources(problems).stream().map(ExerciseSource::own).toList();
+  }
+
+  /**
+   * The same with the variants of the learners. Faults of the words of the book's own exercises are
+   * added to {@code problems}.
+   */
+  public List<ExerciseSource> plainSources(Problems problems) {
     return PlainExercises.of(this, problems);
+  }
+
+  /** All exercises with the numbers of one learner, as the book would print them, by id. */
+  public Map<String, ComposedExercise> composedFor(String learner) {
+    return PlainExercises.composed(this, learner);
   }
 
   /** Reads the course file alone. */

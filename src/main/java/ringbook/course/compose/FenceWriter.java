@@ -6,9 +6,10 @@ import com.vladsch.flexmark.util.sequence.SegmentedSequence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import ringbook.course.ComposedLesson.Branch;
 import ringbook.course.markdown.Markdown;
-import ringbook.course.values.ExpressionFault;
 import ringbook.problems.Nearest;
+import ringbook.values.ExpressionFault;
 
 /** Writes fences: what their first word says they are. */
 final class FenceWriter {
@@ -29,7 +30,8 @@ final class FenceWriter {
           "try",
           "slips",
           "summary",
-          "table");
+          "table",
+          TermList.FENCE);
 
   private static final List<String> PLAIN = List.of("text", "shell", "csv", "yaml", "markdown");
 
@@ -54,11 +56,20 @@ final class FenceWriter {
     switch (read.word()) {
       case "when" -> condition(read, true, sink);
       case "unless" -> condition(read, false, sink);
-      case "working" -> sink.add(new WorkingWriter(scope).write(read));
+      case "working" -> working(read, sink);
       case "figure" -> new FigureWriter(scope).write(read, sink);
       case "table" -> new StockTableWriter(scope).write(read, sink);
+      case TermList.FENCE -> new TermsWriter(scope).write(read, sink);
       case "exercise" -> new ExerciseWriter(scope).write(read, sink);
       default -> plain(read, sink);
+    }
+  }
+
+  private void working(Fence fence, Sink sink) {
+    if (FadedWriter.isMeant(fence)) {
+      FadedWriter.write(scope, fence, sink);
+    } else {
+      sink.add(new WorkingWriter(scope).write(fence));
     }
   }
 
@@ -96,13 +107,14 @@ final class FenceWriter {
       int offset = fence.rest().getStartOffset() + fault.offsetIn(expression);
       scope.fault(offset, fault.fault(), fault.help());
     }
-    if (kept) {
-      new BlockWriter(scope).write(Markdown.parse(fence.body()), sink);
+    // What does not hold is written all the same: a reader's scene may turn it round, and a wrong
+    // name must not wait for that.
+    Sink inner = sink.takesBlocks() ? Sink.ofLesson() : Sink.ofMarkup();
+    new BlockWriter(kept ? scope : scope.dropping()).write(Markdown.parse(fence.body()), inner);
+    if (sink.takesBlocks()) {
+      sink.add(new Branch(expression, wanted, kept, inner.blocks()));
     } else {
-      // What is left out is read all the same: a wrong name must not wait for another scene.
-      new BlockWriter(scope.dropping())
-          .write(
-              Markdown.parse(fence.body()), sink.takesBlocks() ? Sink.ofLesson() : Sink.ofMarkup());
+      sink.add(Branches.open(expression, wanted, kept) + "\n" + inner.markup() + Branches.CLOSE);
     }
   }
 

@@ -37,9 +37,11 @@ final class FigureWriter {
           "put it before or after");
       return;
     }
-    if (!scope.dropped()) {
-      sink.add(new FigureBlock(figure(name, options, caption, fence)));
-    }
+    sink.add(
+        new FigureBlock(
+            scope.dropped()
+                ? undrawn(name, options, caption, fence)
+                : figure(name, options, caption, fence)));
   }
 
   private String caption(FenceWriter.Fence fence) {
@@ -73,8 +75,7 @@ final class FigureWriter {
   private ComposedFigure figure(
       String name, Map<String, String> options, String caption, FenceWriter.Fence fence) {
     CourseScope course = scope.page().course();
-    PageIds ids = scope.page().ids();
-    String id = ids.full(ids.free(name, scope.places().apply(fence.wordOffset())));
+    String id = id(name, fence);
     Figure drawn =
         course.parts().figures().draw(name, options, scope.values().reckoning(), id + "-");
     return new ComposedFigure(
@@ -85,6 +86,20 @@ final class FigureWriter {
         drawn.title(),
         drawn.description(),
         drawn.tableHead(),
-        drawn.tableRows());
+        drawn.tableRows(),
+        name,
+        options);
+  }
+
+  /** A figure that stands in other scenes alone. */
+  private ComposedFigure undrawn(
+      String name, Map<String, String> options, String caption, FenceWriter.Fence fence) {
+    return new ComposedFigure(
+        id(name + "-other", fence), 0, caption, "", "", "", List.of(), List.of(), name, options);
+  }
+
+  private String id(String name, FenceWriter.Fence fence) {
+    PageIds ids = scope.page().ids();
+    return ids.full(ids.free(name, scope.places().apply(fence.wordOffset())));
   }
 }

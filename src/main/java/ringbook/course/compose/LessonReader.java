@@ -7,21 +7,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import ringbook.course.ComposedCourse;
 import ringbook.course.markdown.Markdown;
 import ringbook.problems.Nearest;
 import ringbook.problems.Position;
 import ringbook.problems.Problems;
 
 /**
- * Reads a lesson: the front matter ({@code id}, {@code title}, {@code aim}, one a line between two
- * lines of {@code ---}) and the Markdown below it.
+ * Reads a lesson: the front matter ({@code id}, {@code title}, {@code aim} and, where needed,
+ * {@code everyday}, one a line between two lines of {@code ---}) and the Markdown below it.
  */
 final class LessonReader {
 
   /** Names of pages that every course has. */
-  private static final List<String> TAKEN = List.of("index", "quantities");
+  private static final List<String> TAKEN =
+      List.of(
+          "index",
+          "quantities",
+          ComposedCourse.FIELD_VIEW,
+          "title-page",
+          "contents",
+          "index-of-quantities");
 
   private static final List<String> FIELDS = List.of("id", "title", "aim");
+  private static final String EVERYDAY = "everyday";
+  private static final List<String> KNOWN = List.of("id", "title", "aim", EVERYDAY);
   private static final Pattern ID = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
 
   private final LessonSource source;
@@ -64,6 +74,7 @@ final class LessonReader {
             id,
             values.getOrDefault("title", ""),
             values.getOrDefault("aim", ""),
+            everyday(),
             Markdown.parse(markdown),
             lines));
   }
@@ -89,15 +100,25 @@ final class LessonReader {
     }
     int colon = line.indexOf(':');
     String name = colon < 0 ? line : line.substring(0, colon).strip();
-    if (colon < 0 || !FIELDS.contains(name)) {
+    if (colon < 0 || !KNOWN.contains(name)) {
       problems.add(
           lines.apply(start),
           "the front matter has no field '" + name + "'",
-          Nearest.help(name, FIELDS));
+          Nearest.help(name, KNOWN));
     } else if (values.put(name, unquoted(line.substring(colon + 1).strip())) != null) {
       problems.add(lines.apply(start), "'" + name + "' stands twice", "keep one of them");
     }
     places.put(name, lines.apply(start));
+  }
+
+  private List<Lesson.Word> everyday() {
+    List<Lesson.Word> words = new ArrayList<>();
+    for (String word : values.getOrDefault(EVERYDAY, "").split(",", -1)) {
+      if (!word.isBlank()) {
+        words.add(new Lesson.Word(word.strip(), places.get(EVERYDAY)));
+      }
+    }
+    return words;
   }
 
   private void checkFields() {

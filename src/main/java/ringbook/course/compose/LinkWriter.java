@@ -6,7 +6,9 @@ import com.vladsch.flexmark.ast.Reference;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import ringbook.course.ComposedCourse;
 import ringbook.ledger.Ledger;
 import ringbook.problems.Nearest;
 
@@ -14,6 +16,13 @@ import ringbook.problems.Nearest;
 final class LinkWriter {
 
   private static final List<String> OUTSIDE = List.of("https://", "http://", "mailto:");
+
+  private static final String TERM = "term:";
+
+  private static final String LESSON = "lesson:";
+
+  /** The page of the site for the shoot itself; in print its words stand without a link. */
+  private static final String FIELD_VIEW = ComposedCourse.FIELD_VIEW + ":";
 
   private final Scope scope;
 
@@ -24,6 +33,15 @@ final class LinkWriter {
   String write(Node link, BasedSequence url, String text) {
     if (text.isBlank()) {
       scope.fault(link, "the link has no text", "write [where it leads](" + url + ")");
+    }
+    if (url.unescape().startsWith(TERM)) {
+      return term(url, text);
+    }
+    if (url.unescape().equals(FIELD_VIEW)) {
+      return "<a href=\"course:" + ComposedCourse.FIELD_VIEW + "\">" + text + "</a>";
+    }
+    if (leadsOutOfTheCourse(url.unescape())) {
+      return text;
     }
     return "<a href=\"" + Xhtml.attribute(target(url)) + "\">" + text + "</a>";
   }
@@ -52,10 +70,18 @@ final class LinkWriter {
     return "[" + text + "]";
   }
 
+  private boolean leadsOutOfTheCourse(String address) {
+    if (!address.startsWith(LESSON)) {
+      return false;
+    }
+    String lesson = address.substring(LESSON.length()).split("#", 2)[0];
+    return scope.page().course().isLeftOut(lesson);
+  }
+
   private String target(BasedSequence url) {
     String address = url.unescape();
-    if (address.startsWith("lesson:")) {
-      return lesson(url, address.substring("lesson:".length()));
+    if (address.startsWith(LESSON)) {
+      return lesson(url, address.substring(LESSON.length()));
     }
     if (address.startsWith("quantity:")) {
       return quantity(url, address.substring("quantity:".length()));
@@ -67,7 +93,7 @@ final class LinkWriter {
       scope.fault(
           url.getStartOffset(),
           "a link cannot lead to '" + address + "'",
-          "write lesson:…, quantity:…, #…, or a full address with https://");
+          "write lesson:…, quantity:…, term:…, field-view:, #…, or a full address with https://");
     }
     return address;
   }
@@ -83,7 +109,33 @@ final class LinkWriter {
           Nearest.help(lesson, lessons));
       return address;
     }
-    return mark < 0 ? "course:" + lesson : anchor(url, lesson, address.substring(mark + 1));
+    return mark < 0 ? page(url, lesson) : anchor(url, lesson, address.substring(mark + 1));
+  }
+
+  private String page(BasedSequence url, String lesson) {
+    scope.page().course().link(new LinkUse(lesson, "", scope.places().apply(url.getStartOffset())));
+    return "course:" + lesson;
+  }
+
+  private String term(BasedSequence url, String text) {
+    Glossary glossary = scope.page().course().glossary();
+    String name = url.unescape().substring(TERM.length());
+    String word = name.isEmpty() ? PlainText.of(text) : name;
+    Optional<Glossary.Term> term = glossary.linked(name, PlainText.of(text));
+    if (term.isEmpty()) {
+      scope.fault(
+          url.getStartOffset(),
+          "the glossary has no term '" + word + "'",
+          Nearest.to(word, glossary.forms())
+              .map(near -> "did you mean '" + near + "'?")
+              .orElse("explain it in the glossary, or leave the link out"));
+      return text;
+    }
+    return "<a class=\"term\" href=\""
+        + Xhtml.attribute(term.get().address())
+        + "\">"
+        + text
+        + "</a>";
   }
 
   private String anchor(BasedSequence url, String lesson, String anchor) {

@@ -2,9 +2,9 @@ package ringbook.course.compose;
 
 import com.vladsch.flexmark.util.ast.Node;
 import java.util.function.IntFunction;
-import ringbook.course.values.Expressions;
 import ringbook.problems.Position;
 import ringbook.problems.Problems;
+import ringbook.values.Expressions;
 
 /**
  * What one Markdown text is written with.

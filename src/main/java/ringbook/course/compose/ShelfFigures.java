@@ -2,8 +2,8 @@ package ringbook.course.compose;
 
 import java.util.List;
 import java.util.Map;
-import ringbook.charts.FigureShelf;
 import ringbook.figures.Figure;
+import ringbook.figures.FigureShelf;
 import ringbook.ledger.Reckoning;
 
 /** The figures of the course, from the shelf of all figures. */

@@ -35,6 +35,11 @@ final class Sink {
     markup.append(xhtml).append('\n');
   }
 
+  /** Adds markup with the line ends it has. */
+  void addText(String xhtml) {
+    markup.append(xhtml);
+  }
+
   void add(Block block) {
     flush();
     blocks.add(block);

@@ -8,8 +8,8 @@ import ringbook.course.markdown.FormulaSpan;
 import ringbook.course.markdown.ValueSpan;
 import ringbook.course.typeset.Formulas;
 import ringbook.course.typeset.Spoken;
-import ringbook.course.values.ExpressionFault;
-import ringbook.course.values.Value;
+import ringbook.values.ExpressionFault;
+import ringbook.values.Value;
 
 /** Writes values, formulas, pictures and references to footnotes. */
 final class SpanWriter {
@@ -38,13 +38,14 @@ final class SpanWriter {
             "say what to write: (…)?then(\"yes\", \"no\")");
         return NOTHING;
       }
-      return ValueXhtml.of(value);
+      return ValueXhtml.of(value, expression);
     } catch (ExpressionFault fault) {
       if (!fault.refused() || !scope.dropped()) {
         int offset = span.expression().getStartOffset() + fault.offsetIn(expression);
         scope.fault(offset, fault.fault(), fault.help());
+        return NOTHING;
       }
-      return NOTHING;
+      return ValueXhtml.none(expression);
     }
   }
 

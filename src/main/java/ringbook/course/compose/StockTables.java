@@ -1,103 +1,100 @@
 package ringbook.course.compose;
 
-import java.util.ArrayList;
 import java.util.List;
-import ringbook.ledger.Ledger;
-import ringbook.ledger.Outcome;
+import ringbook.course.compose.StockTable.Column;
 import ringbook.ledger.Reckoning;
-import ringbook.shots.Scene;
-import ringbook.shots.SceneDraft;
-import ringbook.shots.SceneField;
-import ringbook.shots.SceneField.NumberField;
-import ringbook.units.Words;
 
-/** The tables that lessons can place by name: some quantities while one given runs. */
+/** The tables that lessons and pages at the back can place by name. */
 final class StockTables {
 
-  /**
-   * A table.
-   *
-   * @param name as lessons call it
-   * @param given the key of the given that runs
-   * @param steps its values, in its printed unit; the scene's own is added
-   * @param columns keys of the quantities shown
-   */
-  private record Plan(String name, String given, List<Double> steps, List<String> columns) {}
+  /** Shares of the frame: from as near as the frame allows to far away. */
+  private static final List<Double> FILLS =
+      List.of(100.0, 90.0, 75.0, 60.0, 50.0, 40.0, 30.0, 20.0);
 
-  private static final List<Plan> PLANS =
+  private static final List<StockTable> ALL =
       List.of(
-          new Plan(
+          new StockTable(
               "step-count",
               "aim.step",
               List.of(5.0, 10.0, 15.0, 20.0, 30.0, 72.0),
-              List.of("ring.photos", "pair.shared", "pair.alike", "pair.matchable")));
+              Column.of("ring.photos", "pair.shared", "pair.alike", "pair.matchable")),
+          new StockTable(
+              "ring-counts",
+              "aim.step",
+              List.of(5.0, 6.0, 7.5, 8.0, 9.0, 10.0, 12.0, 15.0, 18.0, 20.0, 24.0, 30.0),
+              Column.of(
+                  "ring.photos", "ring.chord", "ring.rayAngle", "pair.matchable", "rings.photos")),
+          new StockTable(
+              "distances",
+              "aim.fill",
+              FILLS,
+              Column.of(
+                  "distance.standoff",
+                  "distance.samplingNear",
+                  "distance.samplingFar",
+                  "sharp.nearLimit",
+                  "sharp.farLimit",
+                  "sharp.depth")),
+          new StockTable(
+              "f-numbers",
+              "aim.sharpShare",
+              List.of(25.0, 50.0, 75.0, 100.0),
+              Column.of(
+                  "sharp.far",
+                  "sharp.focus",
+                  "sharp.open",
+                  "sharp.closed",
+                  "sharp.fNumber",
+                  "sharp.window")),
+          new StockTable(
+              "f-numbers-further",
+              "aim.fill",
+              FILLS,
+              Column.of(
+                  "distance.standoff",
+                  "sharp.open",
+                  "sharp.closed",
+                  "sharp.fNumber",
+                  "sharp.window")),
+          new StockTable(
+              "hand-times",
+              "kit.equivalent",
+              List.of(16.0, 20.0, 24.0, 28.0, 35.0, 50.0, 70.0, 105.0, 135.0),
+              List.of(
+                  new Column("motion.byTremor", "aim.motionBlur", 0.5),
+                  new Column("motion.byTremor", "aim.motionBlur", 1),
+                  new Column("motion.byTremor", "aim.motionBlur", 2),
+                  new Column("motion.rule", "", 0))),
+          new StockTable(
+              "moving-times",
+              "aim.fill",
+              FILLS,
+              Column.of(
+                  "distance.samplingNear",
+                  "motion.byTremor",
+                  "motion.byTurntable",
+                  "motion.byWalking")),
+          new StockTable(
+              "lamp-times",
+              "aim.usualTime",
+              List.of(
+                  1 / 12.5, 1 / 15.0, 1 / 20.0, 1 / 25.0, 1 / 30.0, 1 / 40.0, 1 / 50.0, 1 / 60.0,
+                  1 / 80.0, 1 / 100.0, 1 / 120.0, 1 / 125.0, 1 / 250.0),
+              List.of(
+                  new Column("flicker.usualPulses", "place.mains", 50),
+                  new Column("flicker.usualSafe", "place.mains", 50),
+                  new Column("flicker.usualPulses", "place.mains", 60),
+                  new Column("flicker.usualSafe", "place.mains", 60))));
 
   private StockTables() {}
 
   static List<String> names() {
-    return PLANS.stream().map(Plan::name).toList();
+    return ALL.stream().map(StockTable::name).toList();
   }
 
   /** The table with its caption, as XHTML. */
   static String write(String name, String caption, Reckoning reckoning) {
-    Plan plan = PLANS.stream().filter(known -> known.name().equals(name)).findFirst().orElseThrow();
-    Ledger ledger = reckoning.ledger();
-    StringBuilder out =
-        new StringBuilder("<div class=\"table\"><table>\n<caption>")
-            .append(caption)
-            .append("</caption>\n<thead>\n<tr>");
-    for (String key : keys(plan)) {
-      out.append("<th scope=\"col\" class=\"al-right\">")
-          .append(Xhtml.text(capital(ledger.get(key).name())))
-          .append("</th>");
-    }
-    out.append("</tr>\n</thead>\n<tbody>\n");
-    for (Scene scene : scenes(plan, reckoning.scene())) {
-      out.append(row(plan, Reckoning.of(scene), scene.equals(reckoning.scene())));
-    }
-    return out.append("</tbody>\n</table></div>").toString();
-  }
-
-  private static String capital(String name) {
-    return Words.upper(name.substring(0, 1)) + name.substring(1);
-  }
-
-  private static String row(Plan plan, Reckoning reckoning, boolean own) {
-    StringBuilder row = new StringBuilder(own ? "<tr class=\"own\">" : "<tr>");
-    for (String key : keys(plan)) {
-      boolean known = reckoning.of(key) instanceof Outcome.Known;
-      row.append("<td class=\"al-right\">")
-          .append(Xhtml.text(known ? reckoning.text(key) : "none"))
-          .append("</td>");
-    }
-    return row.append("</tr>\n").toString();
-  }
-
-  private static List<String> keys(Plan plan) {
-    List<String> keys = new ArrayList<>(List.of(plan.given()));
-    keys.addAll(plan.columns());
-    return keys;
-  }
-
-  /** One scene a row, by rising value; the scene itself stands at its place. */
-  private static List<Scene> scenes(Plan plan, Scene own) {
-    NumberField field = (NumberField) SceneField.byKey(plan.given()).orElseThrow();
-    double here = field.value().applyAsDouble(own);
-    List<Scene> scenes = new ArrayList<>();
-    boolean placed = false;
-    for (double step : plan.steps()) {
-      double si = field.unit().toSi(step);
-      if (!placed && here <= si * (1 + 1e-9)) {
-        scenes.add(own);
-        placed = true;
-      }
-      if (Math.abs(si - here) > 1e-9 * si) {
-        scenes.add(SceneDraft.of(own).change(field, si).build());
-      }
-    }
-    if (!placed) {
-      scenes.add(own);
-    }
-    return scenes;
+    StockTable table = ALL.stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow();
+    return table.write(caption, reckoning);
   }
 }

@@ -3,12 +3,12 @@ package ringbook.course.compose;
 import com.vladsch.flexmark.util.ast.Document;
 import ringbook.course.markdown.Markdown;
 import ringbook.course.typeset.Formulas;
-import ringbook.course.values.ExpressionFault;
 import ringbook.ledger.Ledger;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Reckoning;
 import ringbook.ledger.Working;
 import ringbook.problems.Nearest;
+import ringbook.values.ExpressionFault;
 
 /** Writes how a quantity is worked out: formula, numbers put in, result. */
 final class WorkingWriter {
@@ -22,18 +22,7 @@ final class WorkingWriter {
   String write(FenceWriter.Fence fence) {
     String key = fence.rest().toString();
     Reckoning reckoning = scope.values().reckoning();
-    Ledger ledger = reckoning.ledger();
-    if (ledger.find(key).isEmpty()) {
-      scope.fault(
-          key.isEmpty() ? fence.wordOffset() : fence.rest().getStartOffset(),
-          key.isEmpty()
-              ? "the working does not say of what"
-              : "no quantity is called '" + key + "'",
-          key.isEmpty()
-              ? "write its key: working distance.standoff"
-              : Nearest.to(key, ledger.keys())
-                  .map(near -> "did you mean '" + near + "'?")
-                  .orElse("the command 'quantities' lists them all"));
+    if (isUnknown(scope, fence, key)) {
       return "";
     }
     if (reckoning.of(key) instanceof Outcome.Refused refused && !scope.dropped()) {
@@ -45,8 +34,25 @@ final class WorkingWriter {
         + key
         + "\">\n"
         + new BlockWriter(scope).inside(before)
-        + steps(Working.of(reckoning, key), reckoning)
+        + (scope.dropped() ? "" : steps(Working.of(reckoning, key), reckoning))
         + "</div>";
+  }
+
+  /** Whether no quantity has that key, which is told. */
+  static boolean isUnknown(Scope scope, FenceWriter.Fence fence, String key) {
+    Ledger ledger = scope.values().reckoning().ledger();
+    if (ledger.find(key).isPresent()) {
+      return false;
+    }
+    scope.fault(
+        key.isEmpty() ? fence.wordOffset() : fence.rest().getStartOffset(),
+        key.isEmpty() ? "the working does not say of what" : "no quantity is called '" + key + "'",
+        key.isEmpty()
+            ? "write its key: working distance.standoff"
+            : Nearest.to(key, ledger.keys())
+                .map(near -> "did you mean '" + near + "'?")
+                .orElse("the command 'quantities' lists them all"));
+    return true;
   }
 
   /** The steps alone. */
@@ -58,6 +64,12 @@ final class WorkingWriter {
     working.formula().ifPresent(line -> out.append(line("formula", line)));
     working.numbers().ifPresent(line -> out.append(line("numbers", line)));
     out.append(line("result", working.result()));
+    return out.append(inputs(working, reckoning)).toString();
+  }
+
+  /** What is put in. */
+  static String inputs(Working working, Reckoning reckoning) {
+    StringBuilder out = new StringBuilder();
     if (!working.inputs().isEmpty()) {
       out.append("<ul class=\"inputs\">\n");
       working.inputs().forEach(input -> out.append(input(input, reckoning)));
@@ -66,7 +78,8 @@ final class WorkingWriter {
     return out.toString();
   }
 
-  private static String line(String kind, Working.Line line) {
+  /** One line. */
+  static String line(String kind, Working.Line line) {
     return "<p class=\"" + kind + "\">" + typeset(line) + "</p>\n";
   }
 

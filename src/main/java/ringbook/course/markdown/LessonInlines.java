@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import ringbook.values.Template;
 
 /** What lessons add to Markdown inside a line: values, formulas and marks. */
 final class LessonInlines implements Parser.ParserExtension {
@@ -33,7 +34,7 @@ final class LessonInlines implements Parser.ParserExtension {
 
   private static Optional<Node> valueOrFormula(BasedSequence rest) {
     if (rest.startsWith("${")) {
-      int end = closingBrace(rest);
+      int end = Template.closingBrace(rest, 2);
       return Optional.of(
           end < 0
               ? new ValueSpan(rest.subSequence(0, 2), rest.subSequence(2, 2), false)
@@ -53,22 +54,6 @@ final class LessonInlines implements Parser.ParserExtension {
     return matcher.find()
         ? Optional.of(new MarkSpan(rest.subSequence(0, matcher.end())))
         : Optional.empty();
-  }
-
-  /** Where the brace closes that {@code rest} opens; braces inside quotation marks do not count. */
-  private static int closingBrace(BasedSequence rest) {
-    char quote = 0;
-    for (int i = 2; i < rest.length(); i++) {
-      char c = rest.charAt(i);
-      if (quote != 0) {
-        quote = c == quote ? 0 : quote;
-      } else if (c == '"' || c == '\'') {
-        quote = c;
-      } else if (c == '}') {
-        return i;
-      }
-    }
-    return -1;
   }
 
   /** Tries a reader wherever its character turns up. */

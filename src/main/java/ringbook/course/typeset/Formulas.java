@@ -9,7 +9,10 @@ import org.scilab.forge.jlatexmath.ParseException;
 import org.scilab.forge.jlatexmath.TeXConstants;
 import org.scilab.forge.jlatexmath.TeXFormula;
 
-/** Typesets formulas written in TeX. */
+/**
+ * Typesets formulas written in TeX, as drawings that carry in {@code data-tex} what they were
+ * written as, for formats with formulas of their own.
+ */
 public final class Formulas {
 
   /** Units of the drawing to one em. */
@@ -58,13 +61,13 @@ public final class Formulas {
     }
     try {
       Box box = new TeXFormula(tex).createTeXIcon(style, POINTS).getBox();
-      return Optional.of(drawing(box, speech));
+      return Optional.of(drawing(box, tex, speech));
     } catch (ParseException unreadable) {
       return Optional.empty();
     }
   }
 
-  private static String drawing(Box box, String speech) {
+  private static String drawing(Box box, String tex, String speech) {
     OutlineGraphics graphics = new OutlineGraphics();
     box.draw(graphics, 0, 0);
     Path2D outline = graphics.outline();
@@ -85,6 +88,8 @@ public final class Formulas {
         + em(bottom - top)
         + ";vertical-align:"
         + em(-bottom)
+        + "\" data-tex=\""
+        + escaped(tex)
         + "\"><path fill=\"currentColor\" d=\""
         + PathText.of(outline)
         + "\"/></svg>";
@@ -100,7 +105,7 @@ public final class Formulas {
     return (units < 0 ? "-" : "") + size / EM + "." + thousandths + "em";
   }
 
-  private static String escaped(String text) {
+  static String escaped(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

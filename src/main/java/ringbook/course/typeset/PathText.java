@@ -4,7 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.PathIterator;
 
 /** Writes an outline as the data of an SVG path, in whole units, with relative steps. */
-final class PathText {
+public final class PathText {
 
   private static final String MARKS = "MLQCZ";
   private static final int[] POINTS = {1, 1, 2, 3, 0};
@@ -17,7 +17,8 @@ final class PathText {
 
   private PathText() {}
 
-  static String of(Shape shape) {
+  /** The data of a path with the outline of {@code shape}, each number rounded to a whole. */
+  public static String of(Shape shape) {
     PathText text = new PathText();
     double[] points = new double[6];
     for (PathIterator steps = shape.getPathIterator(null); !steps.isDone(); steps.next()) {

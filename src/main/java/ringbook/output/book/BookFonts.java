@@ -23,6 +23,11 @@ final class BookFonts {
       List.of("Liberation Serif", "Liberation Sans", "Liberation Mono");
   private static final List<String> STYLES = List.of("Regular", "Bold", "Italic", "BoldItalic");
 
+  /** The file of the face that drawings use. */
+  static InputStream sans(String style) {
+    return new Face("Liberation Sans", style).file();
+  }
+
   private record Face(String family, String style) {
     int weight() {
       return style.startsWith("Bold") ? 700 : 400;

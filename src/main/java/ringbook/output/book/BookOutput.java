@@ -3,9 +3,11 @@ package ringbook.output.book;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.w3c.dom.Document;
 import ringbook.course.ComposedCourse;
 import ringbook.output.Output;
+import ringbook.output.Templates;
 
 /** Writes {@code book.pdf}: A4, tagged, with embedded fonts, the same bytes for the same course. */
 public final class BookOutput implements Output {
@@ -27,8 +29,13 @@ public final class BookOutput implements Output {
   @Override
   public void write(ComposedCourse course, Path folder) throws IOException {
     BookFonts fonts = BookFonts.liberation();
-    Document print = PrintDocument.of(BookTemplate.fill(BookPages.of(course)));
+    Document print = PrintDocument.of(xhtml(course));
     Letters.check(print, fonts);
     Files.write(folder.resolve(FILE), BookPress.press(print, fonts, course.info()));
+  }
+
+  private static String xhtml(ComposedCourse course) throws IOException {
+    String css = Templates.style("book/book");
+    return new Templates().fill("book/book", Map.of("book", BookPages.of(course), "css", css));
   }
 }

@@ -7,12 +7,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import ringbook.course.BackPage;
 import ringbook.course.ComposedCourse;
 import ringbook.course.ComposedExercise;
 import ringbook.course.ComposedFigure;
 import ringbook.course.ComposedLesson;
 import ringbook.course.ComposedQuantity;
 import ringbook.course.CourseInfo;
+import ringbook.output.StationMark;
 
 /**
  * The course in the order of the book, as the template reads it.
@@ -21,6 +23,7 @@ import ringbook.course.CourseInfo;
  * @param date of the edition as a person writes it, {@code 2 November 2026}
  * @param mark drawing of the title page, an SVG element
  * @param chapters one a lesson
+ * @param back the pages at the back
  * @param solved the chapters that have exercises, for the solutions
  * @param crowded figures whose numbers stand at the back
  * @param stated quantities the scene states, in the order of the ledger, for the appendix
@@ -32,6 +35,7 @@ public record BookPages(
     String date,
     String mark,
     List<Chapter> chapters,
+    List<Leaf> back,
     List<Chapter> solved,
     List<Drawing> crowded,
     List<ComposedQuantity> stated,
@@ -51,6 +55,14 @@ public record BookPages(
    */
   public record Chapter(
       ComposedLesson lesson, String mark, List<Piece> pieces, List<Question> exercises) {}
+
+  /**
+   * A page at the back.
+   *
+   * @param page the page
+   * @param pieces its content in order
+   */
+  public record Leaf(BackPage page, List<Piece> pieces) {}
 
   /**
    * One piece of a chapter; exactly one part is set, the others are null as templates expect.
@@ -109,15 +121,20 @@ public record BookPages(
         LocalDate.parse(course.info().date()).format(PLAIN_DATE),
         StationMark.title(stations),
         chapters,
+        course.back().stream().map(p -> new Leaf(p, pieces(p.blocks()))).toList(),
         chapters.stream().filter(c -> !c.exercises().isEmpty()).toList(),
-        chapters.stream().flatMap(BookPages::crowded).toList(),
+        Stream.concat(
+                chapters.stream().map(Chapter::pieces),
+                course.back().stream().map(p -> pieces(p.blocks())))
+            .flatMap(BookPages::crowded)
+            .toList(),
         course.quantities().stream().filter(ComposedQuantity::stated).toList(),
         course.quantities().stream().filter(q -> !q.stated()).map(Entry::of).toList(),
         byName);
   }
 
-  private static Stream<Drawing> crowded(Chapter chapter) {
-    return chapter.pieces().stream()
+  private static Stream<Drawing> crowded(List<Piece> pieces) {
+    return pieces.stream()
         .map(Piece::figure)
         .filter(drawing -> drawing != null && drawing.atBack());
   }
@@ -129,8 +146,7 @@ public record BookPages(
       if (block instanceof ComposedLesson.Markup markup) {
         pieces.add(new Piece(markup.xhtml(), null, null));
       } else if (block instanceof ComposedLesson.FigureBlock shown) {
-        pieces.add(
-            new Piece(null, new Drawing(shown.figure(), TableParts.of(shown.figure())), null));
+        pieces.add(drawn(shown.figure()));
       } else if (block instanceof ComposedLesson.ExerciseBlock asked) {
         String label = lesson.number() + "." + asked.exercise().number();
         Question question = new Question(asked.exercise(), label);
@@ -140,5 +156,22 @@ public record BookPages(
     }
     String mark = StationMark.chapter(lesson.number(), stations);
     return new Chapter(lesson, mark, List.copyOf(pieces), List.copyOf(questions));
+  }
+
+  /** What stands on a page without exercises. */
+  private static List<Piece> pieces(List<ComposedLesson.Block> blocks) {
+    List<Piece> pieces = new ArrayList<>();
+    for (ComposedLesson.Block block : blocks) {
+      if (block instanceof ComposedLesson.Markup markup) {
+        pieces.add(new Piece(markup.xhtml(), null, null));
+      } else if (block instanceof ComposedLesson.FigureBlock shown) {
+        pieces.add(drawn(shown.figure()));
+      }
+    }
+    return pieces;
+  }
+
+  private static Piece drawn(ComposedFigure figure) {
+    return new Piece(null, new Drawing(figure, TableParts.of(figure)), null);
   }
 }

@@ -23,11 +23,22 @@ final class BookPress {
    * @throws BookException if the page maker warns of anything
    */
   static byte[] press(Document print, BookFonts fonts, CourseInfo info) throws IOException {
+    return press(print, fonts, info, pdf -> {});
+  }
+
+  /**
+   * Sets the pages and lets {@code last} add to them.
+   *
+   * @throws BookException if the page maker warns of anything
+   */
+  static byte[] press(Document print, BookFonts fonts, CourseInfo info, LastStep last)
+      throws IOException {
     BookWarnings warnings = new BookWarnings();
     try (PDDocument pdf = new PDDocument();
         PdfBoxRenderer renderer = builder(print, fonts, pdf, warnings).buildPdfRenderer()) {
       renderer.createPDFKeepOpen();
       warnings.check();
+      last.add(pdf);
       BookDates.fix(pdf, info);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       pdf.save(bytes);

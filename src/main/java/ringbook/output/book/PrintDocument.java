@@ -39,7 +39,26 @@ final class PrintDocument {
     return document;
   }
 
-  private static Document parse(String xhtml) throws IOException {
+  /**
+   * The print document of a sheet that is handed out by itself: as {@link #of}, but with no
+   * contents to list and no place that links could lead to.
+   */
+  static Document sheet(String xhtml) throws IOException {
+    Document document = parse(xhtml);
+    Element root = document.getDocumentElement();
+    PrintHeadings.close(root);
+    PrintChains.open(root);
+    PrintCells.mark(root);
+    PrintLeads.mark(root);
+    PrintInputs.runIn(root);
+    PrintDrawings.prepare(root);
+    PrintLinks.drop(root);
+    Bookmarks.add(document);
+    return document;
+  }
+
+  /** The tree of a well-formed text. */
+  static Document parse(String xhtml) throws IOException {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
       factory.setNamespaceAware(true);

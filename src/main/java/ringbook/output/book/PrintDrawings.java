@@ -5,7 +5,6 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import ringbook.units.Decimal;
-import ringbook.units.Num;
 import ringbook.units.Numbers;
 
 /**
@@ -33,8 +32,8 @@ final class PrintDrawings {
       drawing.setAttribute("alt", words(drawing));
       if (drawing.getParentNode() instanceof Element parent
           && Elements.hasClass(parent, "drawing")) {
-        size(drawing);
-        halos(drawing);
+        size(drawing, parent.getAttribute("data-mm"));
+        PrintHalos.prepare(drawing);
       } else if (Elements.hasClass(drawing, "math")) {
         PrintFormulas.prepare(drawing);
       }
@@ -71,40 +70,20 @@ final class PrintDrawings {
   }
 
   /**
-   * The page maker does not draw the outline of letters, so the pale outline that keeps words clear
-   * of lines is made of pale copies a little to each side.
+   * Gives a drawing its size on paper.
+   *
+   * @param stated width in millimetres where the page states one, else empty
    */
-  private static void halos(Element drawing) {
-    for (Element text : Elements.named(drawing, "text")) {
-      String outline = text.getAttribute("stroke-width");
-      if (outline.isEmpty()) {
-        continue;
-      }
-      double reach = Decimal.parse(outline).orElseThrow() / 2;
-      text.removeAttribute("stroke");
-      text.removeAttribute("stroke-width");
-      for (int eighth = 0; eighth < 8; eighth++) {
-        Element copy = (Element) text.cloneNode(true);
-        shift(copy, "x", reach * Num.cos(eighth * Math.PI / 4));
-        shift(copy, "y", reach * Num.sin(eighth * Math.PI / 4));
-        text.getParentNode().insertBefore(copy, text);
-      }
-    }
-  }
-
-  private static void shift(Element text, String attribute, double by) {
-    double at = Decimal.parse(text.getAttribute(attribute)).orElse(0);
-    text.setAttribute(attribute, Numbers.fixed(at + by, 2));
-  }
-
-  private static void size(Element svg) {
+  private static void size(Element svg, String stated) {
     String[] box = svg.getAttribute("viewBox").strip().split("[\\s,]+", -1);
     if (box.length != 4) {
       throw new IllegalStateException("a figure without viewBox: " + words(svg));
     }
     double across = Decimal.parse(box[2]).orElseThrow();
     double shape = Decimal.parse(box[3]).orElseThrow() / across;
-    double width = Math.min(Math.min(WIDEST_MM, TALLEST_MM / shape), across * LARGEST_UNIT_MM);
+    double width =
+        Decimal.parse(stated)
+            .orElse(Math.min(Math.min(WIDEST_MM, TALLEST_MM / shape), across * LARGEST_UNIT_MM));
     svg.removeAttribute("width");
     svg.removeAttribute("height");
     svg.setAttribute(

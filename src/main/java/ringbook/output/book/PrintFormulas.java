@@ -38,6 +38,7 @@ final class PrintFormulas {
 
   static void prepare(Element svg) {
     svg.setAttribute("color", INK);
+    svg.removeAttribute("data-tex");
     String style = svg.getAttribute("style");
     double width = width(style).orElse(0);
     double widest = inTable(svg) ? WIDEST_IN_TABLE : WIDEST;

@@ -8,8 +8,8 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /**
- * Fills the index of quantities: for each the first place in every chapter that states it. The
- * style sheet prints the page numbers.
+ * Fills the index of quantities, and in the list of formulas where each is used: for each the first
+ * place in every chapter that states it. The style sheet prints the page numbers.
  */
 final class PrintIndex {
 
@@ -27,7 +27,26 @@ final class PrintIndex {
         entry.appendChild(entry.getOwnerDocument().createTextNode(", "));
         entry.appendChild(pageLink(entry.getOwnerDocument(), use));
       }
+      if (entry.hasAttribute("data-uses")) {
+        leadBack(entry, uses.getOrDefault(entry.getAttribute("data-uses"), List.of()));
+      }
     }
+  }
+
+  /** From the entry of a quantity to the lessons that use it. */
+  private static void leadBack(Element entry, List<String> uses) {
+    if (uses.isEmpty()) {
+      entry.getParentNode().removeChild(entry);
+      return;
+    }
+    Document document = entry.getOwnerDocument();
+    entry.appendChild(
+        document.createTextNode(uses.size() > 1 ? "Used on pages " : "Used on page "));
+    for (String use : uses) {
+      entry.appendChild(document.createTextNode(use.equals(uses.get(0)) ? "" : ", "));
+      entry.appendChild(pageLink(document, use));
+    }
+    entry.appendChild(document.createTextNode("."));
   }
 
   private static void gather(Element lesson, Map<String, List<String>> uses) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import ringbook.course.ComposedCourse;
 
 /**
  * Turns links inside the course into links inside the book. The style sheet adds the page number to
@@ -13,9 +14,10 @@ import org.w3c.dom.Node;
 final class PrintLinks {
 
   private static final String COURSE = "course:";
+  private static final String FIELD_VIEW = COURSE + ComposedCourse.FIELD_VIEW;
   private static final String QUANTITIES = "quantities";
 
-  private static final List<String> QUIET = List.of("note-ref", "back", "inputs");
+  private static final List<String> QUIET = List.of("note-ref", "back", "inputs", "term");
 
   private PrintLinks() {}
 
@@ -23,6 +25,10 @@ final class PrintLinks {
     Set<String> ids = ids(root);
     for (Element link : Elements.named(root, "a")) {
       String href = link.getAttribute("href");
+      if (href.equals(FIELD_VIEW)) {
+        link.removeAttribute("href");
+        continue;
+      }
       if (href.startsWith(COURSE)) {
         String target = target(href.substring(COURSE.length()), ids);
         link.setAttribute("href", "#" + target);
@@ -40,7 +46,17 @@ final class PrintLinks {
     }
   }
 
-  /** Marks of footnotes and lists of inputs would drown in page numbers. */
+  /** Leaves the words of links without the links, but for those that name something on the page. */
+  static void drop(Element root) {
+    for (Element link : Elements.named(root, "a")) {
+      String href = link.getAttribute("href");
+      if (!href.startsWith("#") && !href.startsWith(PagePress.FIELD)) {
+        link.removeAttribute("href");
+      }
+    }
+  }
+
+  /** Marks of footnotes, lists of inputs and trade words would drown in page numbers. */
   private static boolean quiet(Element link) {
     for (Node around = link; around instanceof Element element; around = around.getParentNode()) {
       if (QUIET.stream().anyMatch(word -> Elements.hasClass(element, word))) {

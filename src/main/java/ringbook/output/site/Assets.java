@@ -26,12 +26,49 @@ final class Assets {
           "dial",
           "text",
           "boxes",
+          "answers",
+          "live",
           "figures",
+          "inks",
           "appendix",
+          "field",
           "print");
 
   /** The one style sheet that is not copied but written for the course. */
   static final String PLACED = "css/placed.css";
+
+  /** The calculations, made from the program's own classes when it was built. */
+  private static final String CALCULATIONS = "js/calc.js";
+
+  /** Those of the worker. */
+  private static final String SIGHT = "js/sight.js";
+
+  /** What uses them in the pages. */
+  static final List<String> SCRIPTS =
+      List.of(
+          "live",
+          "math",
+          "numbers",
+          "parts",
+          "scene-entries",
+          "scene-file",
+          "test-photo",
+          "scene-card",
+          "working-panel",
+          "own-scene",
+          "answer-store",
+          "answer-sheet",
+          "answer-desk",
+          "controls",
+          "rank",
+          "plan-rows",
+          "check");
+
+  /** Those of them that only pages with exercises need; the first page too, if from "answer-". */
+  static final List<String> ANSWERING = SCRIPTS.subList(SCRIPTS.size() - 7, SCRIPTS.size());
+
+  /** What the field view needs beside the plan of the course. */
+  static final List<String> FIELD_SCRIPTS = List.of("field-log", "field-plan", "field-view");
 
   private static final List<String> FONTS =
       List.of(
@@ -58,6 +95,29 @@ final class Assets {
     }
     copy(TYPEFACES + "LICENSE", site.resolve("fonts/LICENSE.txt"));
     copy(ROOT + "fonts/NOTICE.txt", site.resolve("fonts/NOTICE.txt"));
+  }
+
+  /** Whether the calculations are there as a script; without them pages are to be read only. */
+  static boolean hasCalculations() {
+    ClassLoader loader = Assets.class.getClassLoader();
+    return loader.getResource(ROOT + CALCULATIONS) != null
+        && loader.getResource(ROOT + SIGHT) != null;
+  }
+
+  static void copyCalculationsTo(Path site) throws IOException {
+    copy(ROOT + CALCULATIONS, site.resolve(CALCULATIONS));
+    copy(ROOT + SIGHT, site.resolve(SIGHT));
+    for (String script : SCRIPTS) {
+      String file = "js/" + script + ".js";
+      copy(ROOT + file, site.resolve(file));
+    }
+  }
+
+  static void copyFieldViewTo(Path site) throws IOException {
+    for (String script : FIELD_SCRIPTS) {
+      String file = "js/" + script + ".js";
+      copy(ROOT + file, site.resolve(file));
+    }
   }
 
   private static void copy(String from, Path to) throws IOException {

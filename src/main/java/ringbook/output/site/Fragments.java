@@ -22,6 +22,10 @@ final class Fragments {
       Pattern.compile("<[A-Za-z](?:[^\"'<>]++|\"[^\"]*+\"|'[^']*+')*+>");
 
   private static final Pattern LINK = Pattern.compile(" href=\"course:([^\"#]*)");
+
+  /** Pages typeset formulas anew by other means; see {@code live.js}. */
+  private static final Pattern TEX = Pattern.compile(" data-tex=\"[^\"]*\"");
+
   private static final Pattern KEY = Pattern.compile(" data-key=\"([^\"]*)\"");
 
   private final Map<String, String> names = new TreeMap<>();
@@ -48,7 +52,8 @@ final class Fragments {
   }
 
   private String tag(MatchResult match) {
-    String linked = LINK.matcher(match.group()).replaceAll(" href=\"$1.html");
+    String light = TEX.matcher(match.group()).replaceAll("");
+    String linked = LINK.matcher(light).replaceAll(" href=\"$1.html");
     return styles.moved(named(linked));
   }
 

@@ -5,26 +5,44 @@ import java.util.List;
 import ringbook.course.ComposedExercise;
 import ringbook.course.ComposedFigure;
 import ringbook.course.ComposedLesson;
+import ringbook.course.compose.Branches;
 
 /**
  * A block of a lesson as the page template takes it.
  *
- * @param kind {@code text}, {@code figure} or {@code exercise}
- * @param block the figure or exercise for its plain texts; null for text
- * @param body the text, the drawing or the question
+ * @param kind {@code text}, {@code figure}, {@code exercise} or {@code branch}
+ * @param block the figure or exercise for its plain texts; null for others
+ * @param body the text, the drawing, the question or the start tag of the branch
  * @param more the caption or the worked solution; null for text
  * @param options what to choose from
+ * @param pieces what the branch holds
  */
 public record Piece(
     String kind,
     Object block,
     TemplateXMLOutputModel body,
     TemplateXMLOutputModel more,
-    List<Choice> options) {
+    List<Choice> options,
+    List<Piece> pieces) {
 
-  /** Keeps the options. */
+  /** Keeps the lists. */
   public Piece {
     options = List.copyOf(options);
+    pieces = List.copyOf(pieces);
+  }
+
+  private Piece(
+      String kind,
+      Object block,
+      TemplateXMLOutputModel body,
+      TemplateXMLOutputModel more,
+      List<Choice> options) {
+    this(kind, block, body, more, options, List.of());
+  }
+
+  /** All blocks, in order. */
+  static List<Piece> all(List<ComposedLesson.Block> blocks, Fragments fragments) {
+    return blocks.stream().map(block -> of(block, fragments)).toList();
   }
 
   /**
@@ -55,6 +73,15 @@ public record Piece(
           exercise.options().stream()
               .map(o -> new Choice(o.letter(), fragments.ready(o.textXhtml())))
               .toList());
+    }
+    if (block instanceof ComposedLesson.Branch branch) {
+      return new Piece(
+          "branch",
+          null,
+          fragments.ready(Branches.open(branch)),
+          null,
+          List.of(),
+          all(branch.blocks(), fragments));
     }
     ComposedLesson.Markup text = (ComposedLesson.Markup) block;
     return new Piece("text", null, fragments.ready(text.xhtml()), null, List.of());

@@ -6,9 +6,11 @@ import ringbook.course.ComposedCourse;
 import ringbook.course.ComposedLesson;
 
 /**
- * A stop on the reader's way round: a lesson, or the list of quantities at the end.
+ * A stop on the reader's way round: a lesson, a page at the back, or the list of quantities at the
+ * end.
  *
- * @param mark what stands at its tick: the lesson's number, or a letter
+ * @param mark what stands at its tick: the lesson's number, or a letter; nothing for a page at the
+ *     back
  * @param name what it is called in a list: {@code Station 2}, {@code Appendix}
  * @param title plain text
  * @param aim one sentence, plain text
@@ -28,5 +30,19 @@ public record Station(String mark, String name, String title, String aim, String
         "Every number of the course: what it means, how it is worked out, where that is from.";
     stations.add(new Station("Q", "Appendix", "All quantities", aim, "quantities.html"));
     return stations;
+  }
+
+  /** The pages at the back, which have no place on the dial. */
+  static List<Station> back(ComposedCourse course) {
+    return course.back().stream()
+        .map(page -> new Station("", "At the back", page.title(), page.aim(), page.id() + ".html"))
+        .toList();
+  }
+
+  /** The order of the whole walk: lessons, pages at the back, quantities. */
+  static List<Station> walk(ComposedCourse course) {
+    List<Station> walk = new ArrayList<>(all(course));
+    walk.addAll(course.lessons().size(), back(course));
+    return walk;
   }
 }

@@ -19,6 +19,7 @@ import ringbook.course.ComposedCourse;
 import ringbook.course.ComposedExercise;
 import ringbook.course.ComposedLesson;
 import ringbook.course.ComposedLesson.Block;
+import ringbook.course.ComposedLesson.Branch;
 import ringbook.course.ComposedLesson.ExerciseBlock;
 import ringbook.course.ComposedLesson.FigureBlock;
 import ringbook.course.ComposedLesson.Markup;
@@ -53,6 +54,66 @@ final class ComposerTest {
     String body =
         "```when subject.height > 30\ntall\n```\n```unless subject.height > 30\nlow\n```\n";
     assertThat(Lessons.markup(body)).isEqualTo("<p>tall</p>\n");
+  }
+
+  @Test
+  void what_another_scene_would_say_is_there_for_its_readers() {
+    String body =
+        """
+        ```when subject.height > 30
+        tall
+        ```
+        ```unless subject.height > 30
+        low, ${subject.sway}
+
+        ~~~figure square
+        A square.
+        ~~~
+        ```
+        """;
+    List<Block> live = Lessons.lesson(body).live();
+    Branch tall = (Branch) live.get(0);
+    assertThat(tall.shown() && tall.wanted()).isTrue();
+    assertThat(tall.condition()).isEqualTo("subject.height > 30");
+    assertThat(((Markup) tall.blocks().get(0)).xhtml()).isEqualTo("<p>tall</p>\n");
+    Branch low = (Branch) live.get(1);
+    assertThat(low.shown() || low.wanted()).isFalse();
+    FigureBlock undrawn = (FigureBlock) low.blocks().get(1);
+    assertThat(undrawn.figure().number()).isZero();
+    assertThat(undrawn.figure().name()).isEqualTo("square");
+    assertThat(undrawn.figure().svg()).isEmpty();
+  }
+
+  @Test
+  void branches_in_a_box_stand_in_its_markup_and_leave_no_trace_where_they_do_not_hold() {
+    String body =
+        """
+        ````try
+        - a
+
+          ```when subject.height < 3
+          ${subject.sway}
+          ```
+        - b
+
+          ```unless subject.height < 3
+          c
+          ```
+        ````
+        """;
+    String live = ((Markup) Lessons.lesson(body).live().get(0)).xhtml();
+    assertThat(live)
+        .contains("<div class=\"branch\" data-when=\"subject.height &lt; 3\" hidden=\"hidden\">")
+        .contains("<div class=\"branch\" data-unless=\"subject.height &lt; 3\">\n<p>c</p>\n</div>");
+    assertThat(Lessons.markup(body)).contains("<p>c</p>").doesNotContain("branch", "subject.");
+  }
+
+  @Test
+  void a_value_that_is_more_than_its_key_carries_its_expression() {
+    String body = "${(subject.height > 3)?then(\"tall\", \"low\")} ${subject.height.name}";
+    assertThat(Lessons.markup(body))
+        .startsWith("<p><span class=\"value\" data-value=\"(subject.height &gt; 3)?then(&quot;tall")
+        .endsWith("\">tall</span> height of the object</p>\n");
   }
 
   @Test

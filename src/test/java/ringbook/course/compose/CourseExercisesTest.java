@@ -5,13 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import ringbook.exercises.Answer;
 import ringbook.exercises.ChoiceTask;
 import ringbook.exercises.Exercise;
+import ringbook.exercises.FaultTask;
+import ringbook.exercises.Feedback;
+import ringbook.exercises.Mark;
 import ringbook.exercises.Marker;
 import ringbook.exercises.NumberTask;
+import ringbook.exercises.OrderTask;
+import ringbook.exercises.PairsTask;
+import ringbook.exercises.PlanTask;
+import ringbook.exercises.SeveralTask;
 import ringbook.exercises.Task;
 import ringbook.exercises.Verdict;
 import ringbook.ledger.Quantity;
@@ -60,6 +69,34 @@ final class CourseExercisesTest {
 
   @ParameterizedTest
   @MethodSource("exercises")
+  void every_answer_is_told_in_whole_sentences_with_what_to_do_next(Exercise exercise) {
+    Marker marker = Marker.of(exercise);
+    List<String> answers = new ArrayList<>(exercise.task().show(new WrongAnswers(exercise)));
+    answers.add(exercise.answerText());
+    for (String answer : answers) {
+      Mark mark = marker.mark(new Answer("learner", exercise.id(), answer));
+      Feedback feedback = Feedback.of(mark);
+      assertThat(feedback.happened()).as(answer).matches("(?s).+[.?]");
+      for (String text : told(feedback)) {
+        assertThat(text).as(answer).doesNotContain("  ", "..", " .", " ,", "− −", "${", "<", "**");
+      }
+      if (mark.verdict() instanceof Verdict.Right) {
+        assertThat(feedback.next()).isEmpty();
+      } else {
+        assertThat(feedback.next()).as(answer).matches("(?s)\\p{Lu}.*[.?]");
+      }
+    }
+  }
+
+  private static List<String> told(Feedback feedback) {
+    List<String> texts = new ArrayList<>(feedback.working());
+    texts.add(feedback.happened());
+    texts.add(feedback.next());
+    return texts;
+  }
+
+  @ParameterizedTest
+  @MethodSource("exercises")
   void options_and_reasons_are_plain_text(Exercise exercise) {
     assertThat(exercise.answerText()).doesNotContain("${", "<", "**");
     if (exercise.task() instanceof ChoiceTask choice) {
@@ -89,6 +126,32 @@ final class CourseExercisesTest {
           .filter(option -> !option.right())
           .map(option -> option.text().markdown())
           .toList();
+    }
+
+    @Override
+    public List<String> several(SeveralTask task) {
+      return List.of("a", "abcdefghi".substring(0, task.options().size()), "z", "none");
+    }
+
+    @Override
+    public List<String> order(OrderTask task) {
+      return List.of("abcdefghi".substring(0, task.steps().size()), "a", "a a b", "no idea");
+    }
+
+    @Override
+    public List<String> pairs(PairsTask task) {
+      return List.of("1a", "abcdefghi".substring(0, task.pairs().size()), "1a 1b", "1", "no idea");
+    }
+
+    @Override
+    public List<String> fault(FaultTask task) {
+      String other = task.fault().item() == 0 ? "b" : "a";
+      return List.of(other, other + " " + task.shown(0, exercise.reckoning()), "z", "all");
+    }
+
+    @Override
+    public List<String> plan(PlanTask task) {
+      return List.of("rings: 5 at 15°", "top: 1", "rings: 24 at -80°", "no idea", "24");
     }
   }
 }

@@ -17,9 +17,9 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import ringbook.Scenes;
 import ringbook.course.markdown.Markdown;
-import ringbook.course.values.Expressions;
 import ringbook.ledger.Reckoning;
 import ringbook.problems.Problems;
+import ringbook.values.Expressions;
 
 /** A value goes into the page as text, whatever it holds and wherever it stands. */
 final class TextsUnharmedTest {

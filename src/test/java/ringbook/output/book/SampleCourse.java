@@ -110,13 +110,13 @@ final class SampleCourse {
         String.format(
             Locale.ROOT,
             """
-      <svg viewBox="0 0 640 420" role="img" aria-labelledby="%1$s-t %1$s-d">
-      <title id="%1$s-t">Ring of %2$d stations</title>
-      <desc id="%1$s-d">Seen from above, %2$d cameras point at the pot.</desc>
-      <circle cx="320" cy="210" r="60" fill="#d9a582" stroke="#2a2420"/>%3$s
-      <text x="320" y="215" text-anchor="middle" font-size="14"
-      font-family="'Liberation Sans', Arial, sans-serif">pot</text></svg>
-      """,
+            <svg viewBox="0 0 640 420" role="img" aria-labelledby="%1$s-t %1$s-d">
+            <title id="%1$s-t">Ring of %2$d stations</title>
+            <desc id="%1$s-d">Seen from above, %2$d cameras point at the pot.</desc>
+            <circle cx="320" cy="210" r="60" fill="#d9a582" stroke="#2a2420"/>%3$s
+            <text x="320" y="215" text-anchor="middle" font-size="14"
+            font-family="'Liberation Sans', Arial, sans-serif">pot</text></svg>
+            """,
             id,
             stations,
             drawn),
@@ -136,7 +136,8 @@ final class SampleCourse {
         List.of(),
         "a length, with its unit",
         "50.3 cm",
-        SampleText.SOLUTION);
+        SampleText.SOLUTION,
+        "number");
   }
 
   static ComposedExercise choice(String id, int number, String title) {
@@ -153,7 +154,8 @@ final class SampleCourse {
         "a) The object no longer fits in the frame.",
         "<p>Right: the height of the object already fills the frame’s long side.</p>"
             + "<ul><li><strong>b</strong>: the light on the object stays the same.</li>"
-            + "<li><strong>c</strong>: nearer costs depth of field as well.</li></ul>");
+            + "<li><strong>c</strong>: nearer costs depth of field as well.</li></ul>",
+        "choice");
   }
 
   private static List<ComposedQuantity> quantities() {
@@ -165,12 +167,14 @@ final class SampleCourse {
               row[1],
               row[2].endsWith("mm")
                   ? "Stated."
-                  : "What it is, in one plain sentence that may run on to a second line of the table.",
+                  : "What it is, in one plain sentence that may run on to a second line of the"
+                      + " table.",
               SampleText.formula("symbol of " + row[1], 1.2),
               row[2].endsWith("mm")
                   ? ComposedQuantity.STATED
                   : SampleText.formula("formula of " + row[1], 9),
               row[2],
+              "above 0",
               "thin lens in air; a textbook of photography, chapter 4",
               "CHK-01"));
     }

@@ -5,13 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ringbook.course.ComposedCourse;
-import ringbook.course.compose.CourseSources;
-import ringbook.problems.Problems;
 import ringbook.site.Browser;
 import ringbook.site.Browser.Size;
 import ringbook.site.ValidPage;
@@ -24,12 +20,7 @@ final class CourseSiteTest {
 
   @BeforeAll
   static void write() throws IOException {
-    Problems problems = new Problems();
-    Optional<ComposedCourse> course =
-        CourseSources.read(Path.of("lessons/course.yaml"), problems)
-            .flatMap(sources -> sources.compose(problems));
-    assertThat(problems.sorted()).isEmpty();
-    new SiteOutput().write(course.orElseThrow(), dir);
+    DemoSite.write(dir);
     site = dir.resolve("site");
   }
 

@@ -27,6 +27,9 @@ final class PaletteTest {
   /** Success criterion 1.4.3, text of normal size. */
   private static final double TEXT = 4.5;
 
+  /** Success criterion 1.4.6 (level AAA), for the page that is read in the sun. */
+  private static final double OUTDOORS = 7;
+
   /** Success criterion 1.4.11, edges of controls and lines of drawings. */
   private static final double LINES = 3;
 
@@ -62,6 +65,9 @@ final class PaletteTest {
       }
     }
     assertContrast(colours, "on-accent", "accent", TEXT);
+    assertContrast(colours, "field-ink", "field", OUTDOORS);
+    assertContrast(colours, "field-accent", "field", OUTDOORS);
+    assertContrast(colours, "field-on", "field-accent", OUTDOORS);
   }
 
   @ParameterizedTest

@@ -1,0 +1,129 @@
+/* The numbers and words of a page that hang on the scene: finds them, works them out for the scene
+   that is open, and marks those that differ from the course's own. Those of exercises are left alone.
+
+   RingbookNumbers.find()     all of them, once: a list of {element, expression, key, given, own}
+   RingbookNumbers.update()   after the scene has changed: how many that can be seen read otherwise now */
+(function () {
+  "use strict";
+  var WHERE = "data.quantity, span.word, span.value, p.value[data-key]";
+  var found = null;
+
+  function expressionOf(element) {
+    var data = element.dataset;
+    if (data.value) {
+      return data.value;
+    }
+    var scene = data.given ? "given(\"" + data.given + "\")." : "";
+    var form = !data.form ? "" : data.form === "number" ? ".number" : ".in(\"" + data.form + "\")";
+    return scene + data.key + form;
+  }
+
+  function itemOf(element) {
+    return {
+      element: element,
+      expression: expressionOf(element),
+      key: element.dataset.key || "",
+      given: element.dataset.given || "",
+      own: element.textContent,
+      title: element.getAttribute("title") || ""
+    };
+  }
+
+  function find() {
+    if (!found) {
+      found = Array.from(document.querySelectorAll(WHERE))
+        .filter(function (element) { return !element.closest(".exercise"); })
+        .map(itemOf);
+    }
+    return found;
+  }
+
+  function isNone(value) {
+    return value.kind === "refused" || value.kind === "fault";
+  }
+
+  /* Why there is no value, without the words that are for authors. */
+  function reason(text) {
+    var sign = " has no value here: ";
+    var at = text.indexOf(sign);
+    return at < 0 ? text : text.slice(at + sign.length);
+  }
+
+  function textOf(item, value) {
+    if (isNone(value)) {
+      return item.element.dataset.none || "no value here: " + reason(value.text).replace(/\.$/, "");
+    }
+    return value.kind === "flag" ? (value.yes ? "yes" : "no") : value.text;
+  }
+
+  /* What each comes to. The plain keys are answered in one go. */
+  function worked() {
+    var calc = window.RingbookLive.calc;
+    var keys = calc.keys();
+    var plain = {};
+    keys.forEach(function (key, i) { plain[key] = i; });
+    var texts = calc.texts();
+    var numbers = calc.numbers();
+    var rest = find().filter(function (item) { return plain[item.expression] === undefined; });
+    var answers = JSON.parse(calc.evaluate(rest.map(function (item) { return item.expression; })));
+    return find().map(function (item) {
+      var i = plain[item.expression];
+      return i === undefined
+        ? answers.shift()
+        : { kind: isNaN(numbers[i]) ? "refused" : "quantity", text: texts[i] };
+    });
+  }
+
+  function show(item, value) {
+    var element = item.element;
+    var own = window.RingbookLive.scene.changes().keys.length === 0;
+    var text = own ? item.own : textOf(item, value);
+    var refused = !own && isNone(value);
+    var differs = text !== item.own;
+    var before = element.textContent;
+    if (before !== text) {
+      element.textContent = text;
+    }
+    element.classList.toggle("is-changed", differs);
+    element.classList.toggle("is-refused", refused);
+    var told = differs && item.own !== "none" ? "in the course: " + item.own : "";
+    var why = refused && element.dataset.none ? reason(value.text) : "";
+    var title = [item.title, why, told].filter(Boolean).join(" – ");
+    if (title) {
+      element.setAttribute("title", title);
+    } else {
+      element.removeAttribute("title");
+    }
+    item.value = value;
+    return before !== text && !element.closest("[hidden]");
+  }
+
+  /* The row of a table of steps that holds the scene's own stands where it belongs by its size. */
+  function sortRows(table) {
+    var body = table.tBodies[0];
+    var own = body.querySelector("tr.own");
+    var others = Array.from(body.rows).filter(function (row) { return row !== own; });
+    function size(row) {
+      var read = /^(?:1\/)?([0-9.]+)/.exec(row.cells[0].textContent);
+      var number = read ? Number(read[1]) : NaN;
+      return read && read[0].indexOf("1/") === 0 ? 1 / number : number;
+    }
+    if (!own || others.length < 2) {
+      return;
+    }
+    var rising = size(others[0]) < size(others[others.length - 1]);
+    others.forEach(function (row) { row.hidden = row.cells[0].textContent === own.cells[0].textContent; });
+    body.insertBefore(own, others.find(function (row) {
+      return rising ? size(row) > size(own) : size(row) < size(own);
+    }) || null);
+  }
+
+  function update() {
+    var values = worked();
+    var changed = find().filter(function (item, i) { return show(item, values[i]); }).length;
+    document.querySelectorAll("table[data-runs]").forEach(sortRows);
+    return changed;
+  }
+
+  window.RingbookNumbers = { find: find, update: update, reason: reason };
+})();

@@ -1,0 +1,109 @@
+/* The reader's own camera, object and room: the button that opens the scene card, the words beside it,
+   and what has to happen on a page when the scene changes. RingbookOwnScene.say(text) tells readers
+   and screen readers what happened, once. */
+(function () {
+  "use strict";
+  var live = window.RingbookLive;
+  var box = null;
+  var state = null;
+  var back = null;
+
+  function part(parent, name, style, text) {
+    var element = document.createElement(name);
+    element.className = style;
+    element.textContent = text || "";
+    parent.appendChild(element);
+    return element;
+  }
+
+  function isOwn() {
+    return live.scene.changes().keys.length === 0;
+  }
+
+  function say(text) {
+    var heard = window.RingbookCard.isOpen() ? window.RingbookCard.status() : state;
+    if (heard !== state) {
+      state.textContent = "";
+    }
+    heard.textContent = text;
+  }
+
+  function counted(count, noun) {
+    return (count === 0 ? "No " + noun : count === 1 ? "1 " + noun : count + " " + noun + "s");
+  }
+
+  /* The whole page, for the scene that is open. */
+  function follow() {
+    window.RingbookParts.branches();
+    var changed = window.RingbookNumbers.update();
+    window.RingbookPanel.dress();
+    window.RingbookParts.workings();
+    window.RingbookParts.figures();
+    dress();
+    return changed;
+  }
+
+  /* When the card is put away, a few words stay beside its button. */
+  function rest() {
+    state.textContent = isOwn() ? "" : "The pages show your own scene.";
+  }
+
+  function dress() {
+    var own = isOwn();
+    document.documentElement.toggleAttribute("data-own-scene", !own);
+    back.hidden = own;
+    document.querySelectorAll(".exercise").forEach(function (exercise) {
+      var note = exercise.querySelector(":scope > .stays");
+      if (own && note) {
+        note.remove();
+      } else if (!own && !note) {
+        exercise.querySelector("h3").after(part(exercise, "p", "stays",
+          "The numbers of this exercise stay as the course has them."));
+      }
+    });
+  }
+
+  function changed() {
+    var count = follow();
+    say(isOwn()
+      ? "The page shows the course’s own numbers again."
+      : counted(count, "number") + " on this page changed.");
+  }
+
+  function lay() {
+    box = document.querySelector(".mine");
+    var open = part(box, "button", "take", "Your camera, object and room");
+    open.type = "button";
+    open.setAttribute("aria-haspopup", "dialog");
+    open.addEventListener("click", function () { window.RingbookCard.open(); });
+    state = part(box, "p", "state", "");
+    state.setAttribute("role", "status");
+    back = part(box, "button", "plain", "Back to the course’s own");
+    back.type = "button";
+    back.hidden = true;
+    back.addEventListener("click", function () {
+      live.ready(window.RingbookEntries.clear);
+      open.focus();
+    });
+    box.hidden = false;
+  }
+
+  /* A reader who has stated a scene on another page finds this one worked out for it. */
+  function begin() {
+    lay();
+    window.RingbookPanel.attend();
+    live.scene.onChange(changed);
+    if (!isOwn()) {
+      state.textContent = "Working the page out for your own scene …";
+      live.ready(function () {
+        follow();
+        var dropped = live.scene.dropped();
+        say("This page is worked out for your own scene." +
+          (dropped.length ? " Not taken over: " + dropped.map(function (fault) { return fault.message; }).join("; ") + "." : ""));
+      }, function (message) { say("Your own scene could not be worked out: " + message); });
+    }
+  }
+
+  window.RingbookOwnScene = { say: say, rest: rest };
+  document.addEventListener("DOMContentLoaded", begin);
+})();

@@ -1,0 +1,272 @@
+/* A plan as an answer, in two ways that follow each other: a line of text in the short notation, and a row
+   of controls for each run of photographs. RingbookPlanRows.make gives {read, write} as
+   RingbookControls has them. What the plan would show is worked out beside it as it changes, in a worker. */
+(function () {
+  "use strict";
+  var live = window.RingbookLive;
+  var part = window.RingbookPage.part;
+  var KINDS = { "rings": "ring", "low ring": "low ring", "top": "over the top", "strip": "strip" };
+  var ARCS = { "": "all round", "from": "over an arc", "without": "without an arc" };
+  var PAUSE = 300;
+  var count = 0;
+
+  function withUnit(text, unit) {
+    return text === "" ? "" : " at " + text + unit;
+  }
+
+  /* One run in the notation; the calculations then bring the whole into its usual form. */
+  function clause(row) {
+    var text = (row.turned ? "turned over: " : "standing: ") + row.kind + ": " + (row.photos || "1");
+    text += row.kind === "rings" || row.kind === "strip" ? withUnit(row.elevation || "0", "°") : "";
+    if (row.kind === "strip") {
+      text += row.sort === "facing" ? " facing " + (row.from || "0") + "°" : "";
+    } else if (row.sort === "from" || row.sort === "without") {
+      text += " " + row.sort + " " + (row.from || "0") + "° to " + (row.to || "0") + "°";
+    }
+    return text + withUnit(row.standoff, " m");
+  }
+
+  function Plan(place, question, changed) {
+    this.question = question;
+    this.changed = changed;
+    this.rows = [];
+    this.timer = 0;
+    this.prefix = "plan-" + (++count) + "-";
+    var label = part(place, "label", "", "Your plan, in short");
+    this.field = part(place, "textarea");
+    this.field.id = label.htmlFor = "answer-" + question.id;
+    this.field.rows = 2;
+    this.field.maxLength = 2000;
+    this.field.spellcheck = false;
+    this.unread = part(place, "p", "unread");
+    this.unread.id = this.field.id + "-unread";
+    this.field.setAttribute("aria-describedby", this.unread.id);
+    this.runs = part(place, "div", "runs");
+    var self = this;
+    window.RingbookPage.button(part(place, "p", "row"), "plain", "Add a run", function () { self.add(); });
+    this.look = part(place, "div", "look");
+    this.field.addEventListener("input", function () {
+      changed();
+      self.wait(function () { self.fromText(); });
+    });
+  }
+
+  Plan.prototype.read = function () {
+    return this.field.value.trim().replace(/\s+/g, " ");
+  };
+
+  Plan.prototype.write = function (answer) {
+    var self = this;
+    this.field.value = answer;
+    this.rows = [];
+    this.runs.textContent = "";
+    this.look.textContent = "";
+    this.unread.textContent = "";
+    if (answer) {
+      live.ready(function () { self.fromText(); }, function () {});
+    }
+  };
+
+  Plan.prototype.wait = function (then) {
+    window.clearTimeout(this.timer);
+    this.timer = window.setTimeout(function () { live.ready(then, function () {}); }, PAUSE);
+  };
+
+  /* The rows that the text says; where it cannot be read they stay as they were. */
+  Plan.prototype.fromText = function () {
+    var text = this.read();
+    var plan = text ? JSON.parse(live.calc.plan(text)) : { rows: [] };
+    this.unread.textContent = plan.message ? "Cannot be read: " + plan.message + "; " + plan.help + "." : "";
+    this.field.setAttribute("aria-invalid", String(Boolean(plan.message)));
+    if (!plan.message) {
+      this.rows = plan.rows;
+      this.show();
+      this.judge();
+    }
+  };
+
+  Plan.prototype.fromRows = function () {
+    var self = this;
+    this.wait(function () {
+      var text = self.rows.map(clause).join("; ");
+      var plan = text ? JSON.parse(live.calc.plan(text)) : { text: "" };
+      self.field.value = plan.message ? text : plan.text;
+      self.unread.textContent = plan.message ? "Cannot be read: " + plan.message + "; " + plan.help + "." : "";
+      self.changed();
+      self.judge();
+    });
+  };
+
+  Plan.prototype.add = function () {
+    var last = this.rows[this.rows.length - 1];
+    var elevation = last && last.elevation !== "" ? Math.min(80, Number(last.elevation) + 15) : 15;
+    this.rows.push({ kind: "rings", photos: "24", turned: Boolean(last && last.turned), elevation: String(elevation), standoff: "", sort: "", from: "0", to: "0" });
+    this.show();
+    this.runs.lastElementChild.querySelector("select").focus();
+    this.fromRows();
+  };
+
+  Plan.prototype.remove = function (i) {
+    this.rows.splice(i, 1);
+    this.show();
+    (this.runs.querySelector("select") || this.field).focus();
+    this.fromRows();
+  };
+
+  Plan.prototype.show = function () {
+    var self = this;
+    this.runs.textContent = "";
+    this.rows.forEach(function (row, i) { self.lay(row, i); });
+  };
+
+  Plan.prototype.lay = function (row, i) {
+    var self = this;
+    var set = part(this.runs, "fieldset", "run");
+    part(set, "legend", "", "Run " + (i + 1));
+    var id = this.field.id + "-" + i + "-";
+    choose(set, id + "kind", "What it is", KINDS, row.kind, function (kind) {
+      row.kind = kind;
+      row.elevation = kind === "rings" || kind === "strip" ? row.elevation || "0" : "";
+      row.sort = kind === "strip" ? "facing" : row.sort === "facing" ? "" : row.sort;
+      self.show();
+      document.getElementById(id + "kind").focus();
+      self.fromRows();
+    });
+    function number(name, words, unit, low, high, step, usual) {
+      slide(set, id + name, words, unit, [low, high, step, usual], row[name], function (text) {
+        row[name] = text;
+        self.fromRows();
+      });
+    }
+    number("photos", "Photographs", "", 1, 60, 1, 24);
+    if (row.kind === "rings" || row.kind === "strip") {
+      number("elevation", "Height above level", "°", -30, 85, 1, 0);
+    }
+    number("standoff", "Distance (empty: the usual one)", "m", 0.2, 3, 0.05, 1);
+    if (row.kind === "strip") {
+      number("from", "Facing, as in the ring plan", "°", -180, 180, 5, 0);
+    } else {
+      choose(set, id + "sort", "Directions", ARCS, row.sort, function (sort) {
+        row.sort = sort;
+        if (sort && row.from === row.to) {
+          row.from = "0";
+          row.to = "90";
+        }
+        self.show();
+        document.getElementById(id + "sort").focus();
+        self.fromRows();
+      });
+      if (row.sort) {
+        number("from", "From", "°", -180, 180, 5, 0);
+        number("to", "To", "°", -180, 180, 5, 90);
+      }
+    }
+    var over = part(set, "label", "over");
+    var box = part(over, "input");
+    box.type = "checkbox";
+    box.checked = row.turned;
+    over.appendChild(document.createTextNode(" turned over"));
+    box.addEventListener("change", function () {
+      row.turned = box.checked;
+      self.fromRows();
+    });
+    var away = window.RingbookPage.button(set, "plain", "Remove", function () { self.remove(i); });
+    away.setAttribute("aria-label", "Remove run " + (i + 1));
+  };
+
+  function choose(set, id, words, all, chosen, done) {
+    var line = part(set, "div", "dial-line");
+    part(line, "label", "", words).htmlFor = id;
+    var select = part(line, "select");
+    select.id = id;
+    Object.keys(all).forEach(function (value) { part(select, "option", "", all[value]).value = value; });
+    select.value = chosen;
+    select.addEventListener("change", function () { done(select.value); });
+  }
+
+  /* A number to write, and the same to slide. */
+  function slide(set, id, words, unit, range, value, done) {
+    var line = part(set, "div", "dial-line");
+    part(line, "label", "", words + (unit ? ", " + unit : "")).htmlFor = id;
+    var field = part(line, "input", "short");
+    field.type = "number";
+    field.id = id;
+    field.step = "any";
+    field.value = value;
+    var slider = part(line, "input");
+    slider.type = "range";
+    slider.min = range[0];
+    slider.max = range[1];
+    slider.step = range[2];
+    slider.value = value === "" ? range[3] : value;
+    slider.setAttribute("aria-label", words);
+    field.addEventListener("input", function () {
+      slider.value = field.value === "" ? range[3] : field.value;
+      done(field.value);
+    });
+    slider.addEventListener("input", function () {
+      field.value = slider.value;
+      done(slider.value);
+    });
+  }
+
+  /* What it would show, worked out aside; only the latest plan is told. */
+  Plan.prototype.judge = function () {
+    var self = this;
+    var text = this.read();
+    if (!text) {
+      this.look.textContent = "";
+      return;
+    }
+    this.look.setAttribute("aria-busy", "true");
+    live.ask("judge", [this.question.id, window.RingbookAnswers.name(), text, this.prefix], function (told, fault) {
+      if (self.read() !== text) {
+        return;
+      }
+      self.look.removeAttribute("aria-busy");
+      self.look.setAttribute("data-plan", text);
+      self.tell(told === null ? { message: fault } : JSON.parse(told));
+    }, "judge " + this.question.id);
+  };
+
+  Plan.prototype.tell = function (judged) {
+    var look = this.look;
+    look.textContent = "";
+    if (judged.message) {
+      return;
+    }
+    var share = part(look, "p", "share");
+    part(share, "b", "", judged.shown + " %");
+    share.appendChild(document.createTextNode(" of what can be seen is shown well; " + judged.covered + " % are asked for. " +
+      judged.photos + " photographs" + (judged.most ? "; up to " + judged.most + " earn full marks." : ".")));
+    var meter = part(look, "meter");
+    meter.min = 0;
+    meter.max = 100;
+    meter.value = Number(judged.shown);
+    meter.setAttribute("aria-label", "Share shown well, in percent");
+    judged.lacks.forEach(function (words) { part(look, "p", "lack", words); });
+    if (judged.passes) {
+      part(look, "p", "lack", "The plan passes.");
+    }
+    if (judged.figure) {
+      var drawing = part(look, "div", "drawing");
+      drawing.innerHTML = judged.figure.svg;
+      drawing.tabIndex = 0;
+      drawing.setAttribute("role", "group");
+      drawing.setAttribute("aria-label", "What the plan sees, scrolls sideways");
+      var box = part(look, "details");
+      part(box, "summary", "", "The figure in words");
+      part(box, "p", "", judged.figure.description);
+    }
+  };
+
+  window.RingbookPlanRows = {
+    make: function (place, question, changed) {
+      var plan = new Plan(place, question, changed);
+      return {
+        read: function () { return plan.read(); },
+        write: function (answer) { plan.write(answer); }
+      };
+    }
+  };
+})();

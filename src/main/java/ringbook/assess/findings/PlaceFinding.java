@@ -1,0 +1,121 @@
+package ringbook.assess.findings;
+
+import java.util.List;
+
+/** A place on the object that is not seen, or not well enough. */
+public sealed interface PlaceFinding extends Finding {
+
+  /** A place that no photograph sees. */
+  record Unseen(Region region, List<Mend> mends) implements PlaceFinding {
+    public Unseen {
+      mends = List.copyOf(mends);
+    }
+
+    @Override
+    public Gravity gravity() {
+      return Gravity.HOLE;
+    }
+
+    @Override
+    public double share() {
+      return region.share();
+    }
+
+    @Override
+    public String what() {
+      return Say.percent(share()) + " of the surface is not seen: " + region.main().words();
+    }
+
+    @Override
+    public String where() {
+      return region.where();
+    }
+  }
+
+  /** A place that is seen, but not well enough. */
+  record Thin(Region region, List<Mend> mends) implements PlaceFinding {
+    public Thin {
+      mends = List.copyOf(mends);
+    }
+
+    @Override
+    public Gravity gravity() {
+      return Gravity.WEAK;
+    }
+
+    @Override
+    public double share() {
+      return region.share();
+    }
+
+    @Override
+    public String what() {
+      return Say.percent(share()) + " of the surface is thinly seen: " + region.main().words();
+    }
+
+    @Override
+    public String where() {
+      return region.where();
+    }
+  }
+
+  /**
+   * A place that cannot be seen as the object stands, such as the underside.
+   *
+   * @param wanted whether the aim asks for a second pose
+   */
+  record NeedsPose(Region region, boolean wanted, List<Mend> mends) implements PlaceFinding {
+    public NeedsPose {
+      mends = List.copyOf(mends);
+    }
+
+    @Override
+    public Gravity gravity() {
+      return wanted ? Gravity.HOLE : Gravity.NOTE;
+    }
+
+    @Override
+    public double share() {
+      return region.share();
+    }
+
+    @Override
+    public String what() {
+      return Say.percent(share())
+          + " of the surface cannot be seen in this pose: second pose needed";
+    }
+
+    @Override
+    public String where() {
+      return region.rests() ? "the underside (" + region.where() + ")" : region.where();
+    }
+  }
+
+  /**
+   * Places too small to name one by one.
+   *
+   * @param places how many
+   */
+  record SmallPlaces(int places, double share) implements PlaceFinding {
+
+    @Override
+    public Gravity gravity() {
+      return Gravity.NOTE;
+    }
+
+    @Override
+    public String what() {
+      return Say.percent(share) + " of the surface is not seen well in small spots";
+    }
+
+    @Override
+    public String where() {
+      return places == 1 ? "1 small place" : places + " small places";
+    }
+
+    @Override
+    public List<Mend> mends() {
+      return List.of();
+    }
+  }
+}

@@ -1,0 +1,53 @@
+package ringbook.assess.findings;
+
+import ringbook.units.Angle;
+import ringbook.units.Length;
+import ringbook.units.Numbers;
+import ringbook.units.Unit;
+
+/** Numbers as findings say them. */
+final class Say {
+
+  private static final String SPACE = "\u00a0";
+
+  private Say() {}
+
+  static String photographs(int count) {
+    return count == 1 ? "1 photograph" : count + " photographs";
+  }
+
+  /** Whole degrees, folded into one circle. */
+  static String direction(Angle azimuth) {
+    double degrees = Math.floor(azimuth.degrees() + 0.5);
+    return Numbers.fixed(degrees - 360 * Math.floor(degrees / 360), 0) + "°";
+  }
+
+  static String degrees(Angle angle) {
+    return Numbers.fixed(angle.degrees(), 0) + "°";
+  }
+
+  static String metres(double metres) {
+    return Math.abs(metres) < 1
+        ? Numbers.fixed(100 * metres, 0) + SPACE + Unit.CENTIMETRE.symbol()
+        : Numbers.fixed(metres, 2) + SPACE + "m";
+  }
+
+  static String fine(Length length) {
+    return Numbers.significant(length.millimetres(), 2) + SPACE + Unit.MILLIMETRE.symbol();
+  }
+
+  /** A share of the surface. */
+  static String percent(double share) {
+    double percent = 100 * share;
+    return Numbers.fixed(percent, percent < 1 ? 1 : 0) + SPACE + Unit.PERCENT.symbol();
+  }
+
+  /** Which side of the ring plan a direction lies on. */
+  static String side(Angle azimuth) {
+    double degrees = azimuth.degrees() - 360 * Math.floor(azimuth.degrees() / 360);
+    String[] sides = {
+      "right", "far right", "far side", "far left", "left", "near left", "near side", "near right"
+    };
+    return sides[(int) Math.floor(degrees / 45 + 0.5) % 8];
+  }
+}

@@ -1,0 +1,186 @@
+package ringbook.assess.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import ringbook.assess.coverage.Coverage;
+import ringbook.assess.coverage.PairGraph;
+import ringbook.assess.coverage.PairGraph.Tie;
+import ringbook.assess.coverage.Seeing;
+import ringbook.assess.coverage.View;
+import ringbook.assess.coverage.Viewpoint;
+import ringbook.geometry.Vec3;
+import ringbook.shots.Leg;
+import ringbook.shots.Leg.Setup;
+import ringbook.shots.Pose;
+import ringbook.shots.ShotPlan;
+import ringbook.shots.Station;
+import ringbook.units.Angle;
+import ringbook.units.Length;
+
+/** Looks for parts of the set that do not hang together, and for what would join them. */
+final class Ties {
+
+  private static final int SAMPLE = 250;
+
+  /** Breaks that are named, the widest first. */
+  private static final int BREAKS = 4;
+
+  /** Most photographs between two that are not tied. */
+  private static final int BETWEEN = 6;
+
+  private final Coverage coverage;
+  private final Seeing small;
+  private final Usual usual;
+  private final List<Leg> legs = new ArrayList<>();
+
+  Ties(ShotPlan plan, Coverage coverage, Usual usual) {
+    this.coverage = coverage;
+    this.usual = usual;
+    Seeing seeing = coverage.seeing();
+    small = seeing.only(Trial.sample(Trial.all(seeing), SAMPLE));
+    for (ShotPlan.Shot shot : plan.shots()) {
+      legs.add(shot.leg());
+    }
+  }
+
+  /**
+   * Breaks between legs, or single photographs that hold them together; breaks within a ring are
+   * {@link RingGaps}' matter.
+   *
+   * @param others found before
+   */
+  List<Finding> among(List<Finding> others) {
+    List<Finding> found = new ArrayList<>();
+    TreeSet<String> named = new TreeSet<>();
+    PairGraph graph = coverage.graph();
+    List<List<Integer>> pieces = graph.pieces();
+    if (pieces.size() == 1) {
+      new Cuts(coverage, legs, usual).found(others).ifPresent(found::add);
+      return found;
+    }
+    for (Tie tie : joins(graph)) {
+      boolean sameLeg = legs.get(tie.a()).name().equals(legs.get(tie.b()).name());
+      boolean blind = blind(tie.a()) || blind(tie.b());
+      if (tie.matchable() < graph.limit() && !sameLeg && !blind && found.size() < BREAKS) {
+        String pair = legs.get(tie.b()).name() + " and " + legs.get(tie.a()).name();
+        if (named.add(pair)) {
+          found.add(broken(tie, graph));
+        }
+      }
+    }
+    return found;
+  }
+
+  private boolean blind(int view) {
+    return coverage.views().get(view).count() == 0;
+  }
+
+  /** The pairs of the largest spanning tree, the weakest first. */
+  private static List<Tie> joins(PairGraph graph) {
+    List<Tie> joins = new ArrayList<>(graph.spanningTree());
+    joins.sort((x, y) -> Double.compare(x.matchable(), y.matchable()));
+    return joins;
+  }
+
+  private Finding broken(Tie tie, PairGraph graph) {
+    Leg one = legs.get(tie.b());
+    Leg other = legs.get(tie.a());
+    boolean poses = one.setup().pose() != other.setup().pose();
+    List<Mend> mends = poses ? rings(other) : between(tie, one, other);
+    return new SetFinding.NotTied(
+        one.name(), other.name(), tie.matchable(), graph.limit(), poses, mends);
+  }
+
+  /** Fewest photographs evenly between the two that tie them. */
+  private List<Mend> between(Tie tie, Leg one, Leg other) {
+    Viewpoint from = coverage.views().get(tie.b()).viewpoint();
+    Viewpoint to = coverage.views().get(tie.a()).viewpoint();
+    for (int count = 1; count <= BETWEEN; count++) {
+      List<Viewpoint> steps = new ArrayList<>();
+      steps.add(from);
+      for (int i = 1; i <= count; i++) {
+        steps.add(mixed(from, to, i / (count + 1.0)));
+      }
+      steps.add(to);
+      if (hangs(steps)) {
+        List<Viewpoint> more = steps.subList(1, steps.size() - 1);
+        String words =
+            Say.photographs(count)
+                + (count == 1 ? " halfway between " : " evenly between ")
+                + one.name()
+                + " station "
+                + from.station().number()
+                + " and "
+                + other.name()
+                + " station "
+                + to.station().number();
+        return List.of(new Mend(words, count, 1, more));
+      }
+    }
+    return List.of();
+  }
+
+  private Viewpoint mixed(Viewpoint a, Viewpoint b, double share) {
+    Vec3 target = mix(a.station().target(), b.station().target(), share);
+    Vec3 awayA = a.station().position().minus(a.station().target());
+    Vec3 awayB = b.station().position().minus(b.station().target());
+    double distance = awayA.norm() * (1 - share) + awayB.norm() * share;
+    Vec3 away = mix(awayA.unit(), awayB.unit(), share).unit().times(distance);
+    Setup old = a.setup();
+    double focus = old.focus().metres() * (1 - share) + b.setup().focus().metres() * share;
+    Setup setup = new Setup(old.pose(), old.hold(), new Length(focus), old.repeats());
+    return new Viewpoint(Station.at(1, target.plus(away), target), setup);
+  }
+
+  private static Vec3 mix(Vec3 a, Vec3 b, double share) {
+    return a.times(1 - share).plus(b.times(share));
+  }
+
+  private boolean hangs(List<Viewpoint> stations) {
+    List<View> views = new ArrayList<>();
+    for (Viewpoint viewpoint : stations) {
+      views.add(small.look(viewpoint));
+    }
+    return Coverage.graph(small, views).pieces().size() == 1;
+  }
+
+  /** A ring more in the second pose that ties it to the first, tried at several heights. */
+  private List<Mend> rings(Leg other) {
+    List<Viewpoint> all = new ArrayList<>();
+    for (View view : coverage.views()) {
+      all.add(view.viewpoint());
+    }
+    int before = pieces(all);
+    Mend best = null;
+    for (Angle elevation : usual.elevations()) {
+      List<Viewpoint> ring =
+          usual.arc(
+              new Around(Angle.ZERO, Angle.FULL_TURN),
+              elevation,
+              coverage.seeing().scene().aim().step(),
+              usual.setup(other.setup().pose()));
+      List<Viewpoint> with = new ArrayList<>(all);
+      with.addAll(ring);
+      if (!ring.isEmpty() && pieces(with) < before && best == null) {
+        String words =
+            (other.setup().pose() == Pose.TURNED_OVER ? "with the object turned over, " : "")
+                + "a ring of "
+                + Say.photographs(ring.size())
+                + ", lens "
+                + Say.metres(ring.get(0).station().position().z())
+                + " above the floor";
+        best = new Mend(words, ring.size(), 1, ring);
+      }
+    }
+    return best == null ? List.of() : List.of(best);
+  }
+
+  private int pieces(List<Viewpoint> stations) {
+    List<View> views = new ArrayList<>();
+    for (Viewpoint viewpoint : stations) {
+      views.add(small.look(viewpoint));
+    }
+    return Coverage.graph(small, views).pieces().size();
+  }
+}

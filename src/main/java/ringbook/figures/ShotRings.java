@@ -1,0 +1,192 @@
+package ringbook.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringbook.figures.Label.Anchor;
+import ringbook.geometry.Vec3;
+import ringbook.shots.Leg;
+import ringbook.shots.Place.Obstacle;
+import ringbook.shots.Pose;
+import ringbook.shots.Scene;
+import ringbook.shots.ShotPlan;
+import ringbook.shots.ShotPlan.Shot;
+import ringbook.shots.Station;
+import ringbook.units.Num;
+import ringbook.units.Numbers;
+
+/** A plan of several legs: all stations seen from above, or from the side. */
+public final class ShotRings {
+
+  private static final double WIDTH = 560;
+  private static final double HEIGHT = 490;
+  private static final double TICK = 11;
+
+  private final Scene scene;
+  private final ShotPlan plan;
+  private final SvgWriter svg;
+  private final LabelPlacer placer;
+
+  private ShotRings(Scene scene, ShotPlan plan, String idPrefix) {
+    this.scene = scene;
+    this.plan = plan;
+    svg = new SvgWriter(WIDTH, HEIGHT, idPrefix);
+    placer = new LabelPlacer(svg.paper().grown(-4));
+  }
+
+  /**
+   * Seen from above: every station a tick that points where it looks, legs named at their first.
+   *
+   * @param idPrefix put before every id
+   */
+  public static Figure above(Scene scene, ShotPlan plan, String idPrefix) {
+    return new ShotRings(scene, plan, idPrefix).fromAbove();
+  }
+
+  /**
+   * Seen from the side: how high and how far from the middle each leg is.
+   *
+   * @param idPrefix put before every id
+   */
+  public static Figure side(Scene scene, ShotPlan plan, String idPrefix) {
+    return new ShotRings(scene, plan, idPrefix).fromTheSide();
+  }
+
+  private static double floor(Station station) {
+    return Num.hypot(station.position().x(), station.position().y());
+  }
+
+  private double farthest() {
+    double farthest = SubjectOutline.reach(scene.subject());
+    for (Shot shot : plan.shots()) {
+      farthest = Math.max(farthest, floor(shot.station()));
+    }
+    return farthest;
+  }
+
+  private Figure fromAbove() {
+    double half = HEIGHT / 2 - 42;
+    View view = new View(half / farthest(), new Point(WIDTH / 2, HEIGHT / 2 - 4));
+    List<Label> names = obstacles(view);
+    SubjectOutline.draw(svg, view, scene.subject());
+    for (Leg leg : plan.legs()) {
+      for (Station station : leg.stations()) {
+        tick(view, station, leg.setup().pose());
+      }
+    }
+    for (Leg leg : plan.legs()) {
+      Station first = leg.stations().get(0);
+      Point at = view.at(first.position().x(), first.position().y());
+      Point out = at.towards(view.origin().directionTo(at), 14);
+      Label name = Label.small(leg.name(), at, Anchor.MIDDLE);
+      List<Label> places = new ArrayList<>();
+      for (int row = 0; row < 6; row++) {
+        places.add(name.movedTo(out.plus(0, 4 + 13 * row), Anchor.MIDDLE));
+        places.add(name.movedTo(out.plus(0, 4 - 13 * row), Anchor.MIDDLE));
+      }
+      svg.text(placer.place(name, places));
+    }
+    for (Label name : names) {
+      svg.text(placer.beside(name, 0));
+    }
+    ScaleBar.draw(svg, placer, new Point(16, HEIGHT - 16), view.scale());
+    String text =
+        "Seen from above, the door side below: the stations of all legs, each a tick that points"
+            + " where it looks; hollow ones are for the object turned over.";
+    return figure("All stations seen from above", text);
+  }
+
+  private List<Label> obstacles(View view) {
+    List<Label> names = new ArrayList<>();
+    for (Obstacle obstacle : scene.place().obstacles()) {
+      Plan.body(obstacle, view, svg.paper(), svg).ifPresent(names::add);
+    }
+    return names;
+  }
+
+  private void tick(View view, Station station, Pose pose) {
+    Vec3 looks = station.target().minus(station.position());
+    Point at = view.at(station.position().x(), station.position().y());
+    double flat = Num.hypot(looks.x(), looks.y());
+    Point to = view.at(station.target().x(), station.target().y());
+    if (flat > 1e-6) {
+      double length = TICK * flat / looks.norm();
+      svg.line(at, at.towards(at.directionTo(to), length), Stroke.solid(Ink.ACCENT, 1.4));
+    }
+    mark(at, pose);
+  }
+
+  private void mark(Point at, Pose pose) {
+    if (pose == Pose.STANDING) {
+      svg.dot(at, 2.4, Fill.ACCENT);
+    } else {
+      svg.circle(at, 2.6, Stroke.solid(Ink.ACCENT, 1.2), Fill.PAPER);
+    }
+    placer.keepOff(at, at);
+  }
+
+  private Figure fromTheSide() {
+    double table = scene.place().tableHeight().metres();
+    double top = table + scene.subject().height().metres();
+    double half = SubjectOutline.reach(scene.subject());
+    double high = top;
+    double low = table;
+    for (Shot shot : plan.shots()) {
+      high = Math.max(high, shot.station().position().z());
+      low = Math.min(low, shot.station().position().z());
+    }
+    double room = 0.06 * (high - low);
+    Box metres = new Box(-half, low - room, farthest(), high + room);
+    View view = View.showing(metres, new Box(40, 30, WIDTH - 130, HEIGHT - 40));
+    Point left = view.at(-1.3 * half, table);
+    Point right = view.at(1.3 * half, table);
+    svg.box(
+        new Box(left.x(), left.y(), right.x(), left.y() + 7),
+        Stroke.solid(Ink.FAINT, 1),
+        Fill.FAINT);
+    Point corner = view.at(-half, top);
+    Point foot = view.at(half, table);
+    Box body = new Box(corner.x(), corner.y(), foot.x(), foot.y());
+    svg.box(body, Stroke.OUTLINE, Fill.FAINT);
+    placer.keepOff(body);
+    for (Leg leg : plan.legs()) {
+      for (Station station : leg.stations()) {
+        mark(view.at(floor(station), station.position().z()), leg.setup().pose());
+      }
+    }
+    for (Leg leg : plan.legs()) {
+      Station first = leg.stations().get(0);
+      Point at = view.at(floor(first), first.position().z());
+      Label name = Label.small(leg.name() + ", " + height(first), at, Anchor.START);
+      List<Label> places = new ArrayList<>();
+      for (int row = 0; row < 6; row++) {
+        places.add(name.movedTo(at.plus(9, 4 + 13 * row), Anchor.START));
+        places.add(name.movedTo(at.plus(9, 4 - 13 * row), Anchor.START));
+      }
+      svg.text(placer.place(name, places));
+    }
+    ScaleBar.draw(svg, placer, new Point(16, HEIGHT - 10), view.scale());
+    String text =
+        "Seen from the side: the object on its table, and every station by its height and its"
+            + " distance along the floor; hollow ones are for the object turned over.";
+    return figure("Heights and distances of all legs", text);
+  }
+
+  private static String height(Station station) {
+    return Numbers.fixed(station.lensHeight().centimetres(), 0) + " cm high";
+  }
+
+  private Figure figure(String title, String description) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Leg leg : plan.legs()) {
+      Station first = leg.stations().get(0);
+      rows.add(
+          List.of(
+              leg.name(),
+              String.valueOf(leg.photos()),
+              height(first),
+              Numbers.fixed(100 * floor(first), 0) + " cm along the floor"));
+    }
+    List<String> head = List.of("Leg", "Photographs", "First lens", "From the middle");
+    return new Figure(title, description, svg.svg(title, description), head, rows);
+  }
+}

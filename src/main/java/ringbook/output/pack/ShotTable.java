@@ -1,0 +1,93 @@
+package ringbook.output.pack;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import ringbook.figures.LegPlan;
+import ringbook.figures.ShotRings;
+import ringbook.plans.Clock;
+import ringbook.plans.LegWords;
+import ringbook.plans.LockList;
+import ringbook.shots.Leg;
+import ringbook.shots.Scene;
+import ringbook.shots.ShotPlan;
+import ringbook.shots.Station;
+
+/** The shot table: a page of all runs, then a page for each with a row for every station. */
+final class ShotTable {
+
+  /** Shorter legs stand in one column. */
+  private static final int FEW = 8;
+
+  private final Scene scene;
+  private final ShotPlan plan;
+  private final LegWords words;
+
+  private ShotTable(Scene scene, ShotPlan plan) {
+    this.scene = scene;
+    this.plan = plan;
+    words = new LegWords(plan);
+  }
+
+  static Map<String, Object> model(PackMatter matter, ShotPlan plan) {
+    Scene scene = matter.reckoning().scene();
+    return new ShotTable(scene, plan).model(LockList.total(matter.plan(), matter.reckoning()));
+  }
+
+  private Map<String, Object> model(String total) {
+    Map<String, Object> table = new LinkedHashMap<>();
+    table.put("object", scene.subject().name());
+    table.put("total", total);
+    table.put("above", ShotRings.above(scene, plan, "above-").svg());
+    table.put("side", ShotRings.side(scene, plan, "side-").svg());
+    table.put("legs", plan.legs().stream().map(this::leg).toList());
+    return table;
+  }
+
+  private Map<String, Object> leg(Leg leg) {
+    List<Map<String, String>> rows = new ArrayList<>();
+    List<Integer> blocked = new ArrayList<>();
+    boolean oneAim = leg.stations().stream().map(words.words()::aim).distinct().count() == 1;
+    for (Station station : leg.stations()) {
+      List<String> inTheWay = LegWords.inTheWay(scene, station);
+      if (!inTheWay.isEmpty()) {
+        blocked.add(station.number());
+      }
+      rows.add(
+          Map.of(
+              "number", String.valueOf(station.number()),
+              "clock", Clock.of(station.azimuth()),
+              "height", words.height(station),
+              "floor", words.floor(station),
+              "note", String.join(", ", inTheWay) + (oneAim ? "" : words.words().aim(station))));
+    }
+    String id = "leg-" + plan.legs().indexOf(leg) + "-";
+    Map<String, Object> model = new LinkedHashMap<>();
+    model.put("name", LegWords.name(leg));
+    model.put("why", leg.why());
+    model.put("photos", String.valueOf(leg.photos()));
+    model.put("height", words.height(leg));
+    model.put("floor", words.floor(leg));
+    model.put("away", words.away(leg));
+    model.put("aim", words.aim(leg));
+    model.put("focus", words.words().length(leg.setup().focus().metres()));
+    model.put("setup", capital(words.words().setup(leg)));
+    model.put("blocked", !blocked.isEmpty());
+    model.put("figure", LegPlan.draw(scene, leg, blocked, id).svg());
+    model.put("halves", halves(rows));
+    return model;
+  }
+
+  private static List<List<Map<String, String>>> halves(List<Map<String, String>> rows) {
+    if (rows.size() <= FEW) {
+      return List.of(rows);
+    }
+    int first = (rows.size() + 1) / 2;
+    return List.of(rows.subList(0, first), rows.subList(first, rows.size()));
+  }
+
+  private static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
+  }
+}

@@ -1,0 +1,93 @@
+package ringbook.shots;
+
+import java.util.Optional;
+import ringbook.geometry.Mesh;
+import ringbook.geometry.Scan;
+import ringbook.geometry.Shape;
+import ringbook.geometry.Vec3;
+import ringbook.shots.SceneDraft.Fault;
+import ringbook.units.Length;
+import ringbook.units.Numbers;
+
+/** Holds a stated form against the stated sizes. */
+final class ShapeSize {
+
+  /** By how much, as a part, a measured mesh may differ: a tape measure and a rounded drawing. */
+  private static final double MESH_SLACK = 0.05;
+
+  /** Solids give the form and are stretched to the sizes stated, up to double or half. */
+  private static final double SOLIDS_SLACK = 1;
+
+  /** As measured on its triangles, in metres; empty where nothing is left of the shape. */
+  private final Optional<Vec3> size;
+
+  private final double slack;
+
+  private ShapeSize(Optional<Vec3> size, double slack) {
+    this.size = size;
+    this.slack = slack;
+  }
+
+  /** The size of a form. */
+  static ShapeSize of(Shape shape) {
+    Mesh mesh = shape.mesh(new Length(shape.bounds().diagonal() / 40));
+    boolean scan = shape.solids().stream().anyMatch(placed -> placed.solid() instanceof Scan);
+    return new ShapeSize(
+        mesh.triangles() == 0 ? Optional.empty() : Optional.of(mesh.bounds().size()),
+        scan ? MESH_SLACK : SOLIDS_SLACK);
+  }
+
+  /** What is wrong, if the form is not about as large as {@code stated}, in metres. */
+  Optional<Fault> compare(Vec3 stated) {
+    if (size.isEmpty()) {
+      return Optional.of(fault("nothing is left of the shape", "take less of it away"));
+    }
+    Vec3 found = size.get();
+    Optional<Fault> height = with("high", found.z(), "height", stated.z());
+    Optional<Fault> width = with("wide", found.x(), "width", stated.x());
+    Optional<Fault> depth = with("deep", found.y(), "depth", stated.y());
+    return height.isPresent() ? height : width.isPresent() ? width : depth;
+  }
+
+  private Optional<Fault> with(String how, double metres, String field, double stated) {
+    double ratio = metres / stated;
+    if (ratio <= 1 + slack && ratio >= 1 / (1 + slack)) {
+      return Optional.empty();
+    }
+    String message =
+        "the shape is "
+            + length(metres)
+            + " "
+            + how
+            + ", but '"
+            + field
+            + "' says "
+            + length(stated);
+    return Optional.of(fault(message, help(ratio)));
+  }
+
+  private static Fault fault(String message, String help) {
+    return new Fault("subject.shape", message, help);
+  }
+
+  private static String help(double ratio) {
+    double factor = Math.max(ratio, 1 / ratio);
+    if (factor > 800 && factor < 1250) {
+      return "about 1000 times: millimetres and metres are mixed up; state the unit of the numbers";
+    }
+    if (factor > 80 && factor < 125) {
+      return "about 100 times: centimetres and metres are mixed up; state the unit of the numbers";
+    }
+    if (factor > 8 && factor < 12.5) {
+      return "about 10 times: millimetres and centimetres are mixed up; state the unit";
+    }
+    return "mend the size or the shape; width runs to the right, depth away";
+  }
+
+  private static String length(double metres) {
+    if (metres >= 10 || metres < 0.001) {
+      return Numbers.significant(metres, 3) + " m";
+    }
+    return Numbers.significant(metres * 100, 3) + " cm";
+  }
+}
