@@ -2,7 +2,7 @@ package ringbook.plans;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringbook.assess.coverage.Coverage;
+import ringbook.assess.coverage.GrowingGraph;
 import ringbook.assess.coverage.PairGraph;
 import ringbook.assess.coverage.Seeing;
 import ringbook.assess.coverage.Viewpoint;
@@ -51,12 +51,13 @@ final class Chain {
   /** The photographs and as many bridges as help; where one cannot be built, it stays open. */
   List<Candidate> joined(List<Candidate> chosen) {
     List<Candidate> all = new ArrayList<>(chosen);
+    GrowingGraph growing = new GrowingGraph(seeing, Candidate.views(all));
     for (int i = 0; i < MOST_BRIDGES; i++) {
-      PairGraph graph = Coverage.graph(seeing, Candidate.views(all));
+      PairGraph graph = growing.graph();
       List<List<Integer>> pieces = graph.pieces();
       int cut = -1;
       if (pieces.size() == 1) {
-        List<Integer> splitters = graph.splitters();
+        List<Integer> splitters = graph.isHeld() ? List.of() : graph.splitters();
         if (splitters.size() != 1) {
           break;
         }
@@ -70,9 +71,13 @@ final class Chain {
       if (bridge.isEmpty()) {
         break;
       }
-      bridge.forEach(viewpoint -> all.add(candidate(viewpoint)));
+      for (Viewpoint viewpoint : bridge) {
+        Candidate rung = candidate(viewpoint);
+        all.add(rung);
+        growing.add(rung.view());
+      }
     }
-    return largest(all);
+    return largest(all, growing.graph());
   }
 
   /** What hangs together if one photograph is lost. */
@@ -112,11 +117,13 @@ final class Chain {
       List<Candidate> all, List<List<Integer>> pieces, int cut, boolean close) {
     List<Viewpoint> best = List.of();
     double least = Double.POSITIVE_INFINITY;
+    boolean[] inside = new boolean[all.size()];
+    pieces.get(0).forEach(k -> inside[k] = true);
     for (int a : pieces.get(0)) {
       for (int b = 0; b < all.size(); b++) {
         double apart = apart(all.get(a), all.get(b));
         boolean out = !close && (isClose(all.get(a)) || isClose(all.get(b)));
-        if (out || b == cut || pieces.get(0).contains(b) || apart >= least || apart < 1e-6) {
+        if (out || b == cut || inside[b] || apart >= least || apart < 1e-6) {
           continue;
         }
         List<Viewpoint> trial = rungs(all.get(a), all.get(b));
@@ -167,8 +174,8 @@ final class Chain {
   }
 
   /** Leaves out close-ups that could not be tied: what hangs on nothing spoils the whole set. */
-  private List<Candidate> largest(List<Candidate> all) {
-    List<List<Integer>> pieces = Coverage.graph(seeing, Candidate.views(all)).pieces();
+  private List<Candidate> largest(List<Candidate> all, PairGraph graph) {
+    List<List<Integer>> pieces = graph.pieces();
     List<Candidate> kept = new ArrayList<>();
     for (List<Integer> piece : pieces) {
       boolean close = true;

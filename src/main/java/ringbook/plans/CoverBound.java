@@ -7,12 +7,40 @@ import ringbook.units.Num;
 /**
  * A lower bound on how many stations see every patch so many times.
  *
- * <p>The least number x of stations is at least the optimum of the linear program "sum of x least,
- * with sum of x over the stations that see a patch at least k, x not negative", and that is at
- * least k times the sum of any weights of patches of which no station sees more than 1 in all (weak
- * duality). Such weights are found by raising again and again the patch whose stations carry least
- * (packing by rising prices: Garg and Könemann 1998, from memory), then scaled down by the heaviest
- * station. So the bound is valid however well the weights were found.
+ * <p><b>The problem.</b> Of n stations choose as few as can be, so that every one of m patches is
+ * seen by at least k of those chosen. Let a(p, s) be 1 if station s sees patch p and else 0, and
+ * x(s) be 1 if s is chosen and else 0. Then for every patch p the sum over s of a(p, s) x(s) is at
+ * least k.
+ *
+ * <p><b>The bound.</b> Give every patch a weight w(p), 0 or more, so that what any one station sees
+ * weighs no more than 1: for every s the sum over p of a(p, s) w(p) is at most 1. Then any choice
+ * has at least k W stations, W being the sum of all weights.
+ *
+ * <p><b>Proof</b> (weak duality). For any choice x
+ *
+ * <pre>
+ *   number of stations = Σs x(s)
+ *                      ≥ Σs x(s) Σp a(p, s) w(p)     what a station sees weighs at most 1, x(s) ≥ 0
+ *                      = Σp w(p) Σs a(p, s) x(s)     the same sum in another order
+ *                      ≥ Σp w(p) k = k W             every patch is seen k times, w(p) ≥ 0
+ * </pre>
+ *
+ * and as the number is whole, it is at least k W rounded up. Nothing is asked of x but that it is
+ * not negative, so the bound holds for parts of stations too, and for taking a station twice.
+ *
+ * <p><b>The weights</b> are found by raising again and again the patch whose stations carry least
+ * (packing by rising prices: Garg and Könemann 1998, from memory), then divided by what the
+ * heaviest station sees. That division alone makes the condition true; the bound is valid however
+ * well or badly the weights were found, and for any selection of the patches that have to be seen.
+ * With the best weights it would be the optimum of the linear program; it comes within a tenth.
+ *
+ * <p><b>What it does not cover.</b> It knows only the stations it was given: stations that bridge
+ * others, or are moved and focused anew later, are none of them, so a plan from elsewhere could in
+ * principle have fewer. And it asks of a patch only how many stations see it, a part of what the
+ * plan needs: that the views of a patch are tied and their rays far enough apart, that the
+ * photographs are one chain which no single loss breaks, that turns along a ring keep to the limit,
+ * that a person can say the plan. All these only make plans longer, so the bound stays true and is
+ * the less sharp the more a plan pays for them.
  */
 final class CoverBound {
 

@@ -29,7 +29,7 @@ final class SameFocus {
   private final boolean[] targets;
   private final List<Bunch> bunches;
   private boolean[] wells;
-  private int splitters;
+  private boolean held;
   private int pieces;
 
   private SameFocus(Seeing seeing, boolean[] targets, List<Bunch> bunches) {
@@ -47,7 +47,7 @@ final class SameFocus {
     List<Candidate> before = all();
     wells = Wellness.of(seeing, before).wells();
     PairGraph graph = Coverage.graph(seeing, Candidate.views(before));
-    splitters = Math.min(Trim.HELD, graph.splitters().size());
+    held = graph.isHeld();
     pieces = graph.pieces().size();
     List<Bunch> mended = new ArrayList<>();
     List<Bunch> parted = new ArrayList<>();
@@ -123,7 +123,7 @@ final class SameFocus {
       }
     }
     PairGraph graph = Coverage.graph(seeing, Candidate.views(all));
-    return graph.pieces().size() <= pieces && graph.splitters().size() >= splitters;
+    return graph.pieces().size() <= pieces && (!held || graph.isHeld());
   }
 
   private Candidate focused(Candidate old, Length focus) {

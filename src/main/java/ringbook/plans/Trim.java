@@ -1,10 +1,13 @@
 package ringbook.plans;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import ringbook.assess.coverage.Coverage;
 import ringbook.assess.coverage.PairGraph;
+import ringbook.assess.coverage.PatchClass;
 import ringbook.assess.coverage.Seeing;
+import ringbook.assess.coverage.Tally;
 import ringbook.assess.coverage.View;
 import ringbook.units.Angle;
 
@@ -13,9 +16,6 @@ import ringbook.units.Angle;
  * along a ring grows over the limit.
  */
 final class Trim {
-
-  /** So many photographs at least must be lost before the set falls apart. */
-  static final int HELD = 2;
 
   private final Seeing seeing;
   private final boolean[] targets;
@@ -29,18 +29,7 @@ final class Trim {
 
   /** What is left, tried from the last added to the first. */
   List<Candidate> trimmed(List<Candidate> chosen) {
-    List<Candidate> kept = new ArrayList<>(chosen);
-    boolean[] wells = Wellness.of(seeing, kept).wells();
-    for (int k = kept.size() - 1; k >= 0; k--) {
-      Candidate trial = kept.get(k);
-      if (!isBetween(kept, k)) {
-        kept.remove(k);
-        if (!holds(trial.view(), kept, wells)) {
-          kept.add(k, trial);
-        }
-      }
-    }
-    return kept;
+    return left(chosen, null);
   }
 
   /**
@@ -49,45 +38,40 @@ final class Trim {
    */
   List<Candidate> spared(List<Candidate> joined) {
     PairGraph graph = Coverage.graph(seeing, Candidate.views(joined));
-    List<Candidate> kept = new ArrayList<>(joined);
-    if (graph.pieces().size() != 1 || graph.splitters().size() < HELD) {
-      return kept;
-    }
-    List<Integer> numbers = new ArrayList<>();
-    for (int k = 0; k < joined.size(); k++) {
-      numbers.add(k);
-    }
-    boolean[] wells = Wellness.of(seeing, kept).wells();
+    return graph.isHeld() ? left(joined, graph) : new ArrayList<>(joined);
+  }
+
+  /**
+   * What is left.
+   *
+   * @param graph of all, which has to hold; null if that does not matter
+   */
+  private List<Candidate> left(List<Candidate> all, PairGraph graph) {
+    List<Candidate> kept = new ArrayList<>(all);
+    Tally tally = Wellness.of(seeing, kept).tally();
+    boolean[] wells = new Wellness(tally).wells();
+    boolean[] in = new boolean[all.size()];
+    Arrays.fill(in, true);
     for (int k = kept.size() - 1; k >= 0; k--) {
-      if (isBetween(kept, k)) {
+      if (isBetween(kept, k) || !isNeedless(kept.get(k).view(), k, tally, wells)) {
         continue;
       }
-      Candidate trial = kept.remove(k);
-      int number = numbers.remove(k);
-      if (!holds(trial.view(), kept, wells) || !hangs(graph, numbers)) {
-        kept.add(k, trial);
-        numbers.add(k, number);
+      in[k] = false;
+      if (graph == null || graph.isHeld(in)) {
+        kept.remove(k);
+        tally = Wellness.of(seeing, kept).tally();
+      } else {
+        in[k] = true;
       }
     }
     return kept;
   }
 
-  private static boolean hangs(PairGraph graph, List<Integer> numbers) {
-    int n = numbers.size();
-    double[][] weights = new double[n][n];
-    for (int a = 0; a < n; a++) {
-      for (int b = 0; b < n; b++) {
-        weights[a][b] = a == b ? 0 : graph.matchable(numbers.get(a), numbers.get(b));
-      }
-    }
-    PairGraph left = new PairGraph(weights, graph.limit());
-    return left.pieces().size() == 1 && left.splitters().size() >= HELD;
-  }
-
-  private boolean holds(View gone, List<Candidate> kept, boolean[] wells) {
-    Wellness seen = Wellness.of(seeing, kept);
-    for (int patch : gone.wells()) {
-      if (targets[patch] && wells[patch] && !seen.well(patch)) {
+  /** Whether all that is seen well is seen well without it, view {@code number} of the tally. */
+  private boolean isNeedless(View view, int number, Tally tally, boolean[] wells) {
+    for (int patch : view.wells()) {
+      boolean counts = targets[patch] && wells[patch];
+      if (counts && tally.without(patch, number).patchClass() != PatchClass.WELL) {
         return false;
       }
     }

@@ -23,6 +23,9 @@ final class Bundle {
     void pair(int a, int b, double alike);
   }
 
+  /** A little more than the squared chord of {@link Limits#RAYS}. */
+  private static final double WIDE = 1.01 * square(Alike.chord(Limits.RAYS));
+
   private final Angle decay;
   private Alike alike;
   private final double tieSquare;
@@ -40,22 +43,41 @@ final class Bundle {
 
   Bundle(Limits limits) {
     decay = limits.decay();
-    double chord = Alike.chord(limits.turn());
-    tieSquare = chord * chord;
+    tieSquare = square(Alike.chord(limits.turn()));
+  }
+
+  private static double square(double chord) {
+    return chord * chord;
   }
 
   /** Takes up the rays of one patch. */
   void load(List<View> views, int[] of, int[] slots, int size) {
     count = 0;
+    room(size);
+    sampling = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < size; k++) {
+      more(views.get(of[k]), slots[k]);
+    }
+  }
+
+  private void room(int size) {
     if (best.length < size + 1) {
       rays = new double[6 * size + 3];
       best = new double[2 * size + 1];
       group = new int[2 * size + 1];
     }
-    sampling = Double.POSITIVE_INFINITY;
+  }
+
+  /** Takes up the rays of one patch but for those of one view; says how many that are. */
+  int loadBut(int number, List<View> views, int[] of, int[] slots, int size) {
+    load(views, of, slots, 0);
+    room(size);
     for (int k = 0; k < size; k++) {
-      more(views.get(of[k]), slots[k]);
+      if (of[k] != number) {
+        more(views.get(of[k]), slots[k]);
+      }
     }
+    return count;
   }
 
   /** Takes up one ray more than were loaded. */
@@ -68,16 +90,22 @@ final class Bundle {
     count++;
   }
 
-  /** Finds out which rays hang together, and nothing else. */
+  /**
+   * Finds out which rays hang together, and nothing else; {@link #tiedLongest} only as far as it
+   * decides whether a patch is seen well.
+   */
   void tie() {
+    int parts = 1;
     for (int a = 1; a < count; a++) {
-      for (int b = 0; b < a; b++) {
-        if (squaredChord(a, b) <= tieSquare) {
-          join(a, b);
+      parts++;
+      // As soon as all rays so far are one group, the others need not be compared with this one.
+      for (int b = a - 1; b >= 0 && parts > 1; b--) {
+        if (squaredChord(a, b) <= tieSquare && join(a, b)) {
+          parts--;
         }
       }
     }
-    findTied();
+    findTied(WIDE);
   }
 
   /** Compares all rays; {@code of} numbers the views they belong to. */
@@ -107,7 +135,18 @@ final class Bundle {
     for (int k = 0; k < count; k++) {
       matchable += best[k];
     }
-    findTied();
+    findTied(Double.POSITIVE_INFINITY);
+  }
+
+  /** Compares the ray taken up last, of view {@code number}, with all others. */
+  void compareLast(int[] of, int number, Pairs pairs) {
+    if (alike == null) {
+      alike = new Alike(decay);
+    }
+    int last = count - 1;
+    for (int b = 0; b < last; b++) {
+      pairs.pair(number, of[b], alike.at(Math.sqrt(squaredChord(last, b))));
+    }
   }
 
   private double squaredChord(int a, int b) {
@@ -126,12 +165,20 @@ final class Bundle {
     return at;
   }
 
-  private void join(int a, int b) {
-    group[root(a)] = root(b);
+  /** Whether they were in two groups until now. */
+  private boolean join(int a, int b) {
+    int from = root(a);
+    int to = root(b);
+    group[from] = to;
+    return from != to;
   }
 
-  /** The largest group; of equal ones the one whose rays are farthest apart. */
-  private void findTied() {
+  /**
+   * The largest group; of equal ones the one whose rays are farthest apart.
+   *
+   * @param enough squared chord beyond which it does not matter how far
+   */
+  private void findTied(double enough) {
     tied = 0;
     double widest = 0;
     for (int k = 0; k < count; k++) {
@@ -140,7 +187,7 @@ final class Bundle {
     for (int root = 0; root < count; root++) {
       int size = group[root] == root ? size(root) : 0;
       if (size > 0 && size >= tied) {
-        double wide = widest(root);
+        double wide = widest(root, enough);
         widest = size > tied ? wide : Math.max(widest, wide);
         tied = size;
       }
@@ -156,9 +203,9 @@ final class Bundle {
     return size;
   }
 
-  private double widest(int root) {
+  private double widest(int root, double enough) {
     double widest = 0;
-    for (int a = 0; a < count; a++) {
+    for (int a = 0; a < count && widest <= enough; a++) {
       for (int b = 0; group[a] == root && b < a; b++) {
         if (group[b] == root) {
           widest = Math.max(widest, squaredChord(a, b));

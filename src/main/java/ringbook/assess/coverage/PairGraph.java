@@ -162,6 +162,24 @@ public final class PairGraph {
     return new Splitters(ties).fewest();
   }
 
+  /**
+   * Whether some of the photographs hang together, and still do whichever one of them is lost:
+   * three at least, one piece, no splitter alone. Much quicker than {@link #splitters} (depth
+   * first, by lowest points: Hopcroft and Tarjan 1973).
+   *
+   * @param in one a photograph: whether it counts
+   */
+  public boolean isHeld(boolean[] in) {
+    return new Held(ties, in).isHeld();
+  }
+
+  /** The same for all of them. */
+  public boolean isHeld() {
+    boolean[] in = new boolean[size()];
+    Arrays.fill(in, true);
+    return isHeld(in);
+  }
+
   /** Every photograph whose loss alone splits the rest; none if the set is in pieces already. */
   public List<Integer> cuts() {
     List<Integer> cuts = new ArrayList<>();

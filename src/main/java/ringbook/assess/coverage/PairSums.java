@@ -21,17 +21,25 @@ final class PairSums {
     int n = views.size();
     shared = new double[n][];
     matchable = new double[n][];
-    areas = new double[n];
-    double widest = 0;
+    areas = areas(views);
     for (int i = 0; i < n; i++) {
       shared[i] = new double[i];
       matchable[i] = new double[i];
+    }
+  }
+
+  /** Square metres that what two views have in common is measured against, of each of them. */
+  static double[] areas(List<View> views) {
+    double[] areas = new double[views.size()];
+    double widest = 0;
+    for (int i = 0; i < areas.length; i++) {
       areas[i] = views.get(i).area();
       widest = Math.max(widest, areas[i]);
     }
-    for (int i = 0; i < n; i++) {
+    for (int i = 0; i < areas.length; i++) {
       areas[i] = Math.max(areas[i], SLIVER * widest);
     }
+    return areas;
   }
 
   /** One patch that both see well; a above b. */

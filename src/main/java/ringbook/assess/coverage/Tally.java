@@ -140,6 +140,21 @@ public final class Tally {
     return new State(counts[i] + 1, bundle.tied, judged(i, counts[i] + 1));
   }
 
+  /** How patch {@code i} would stand without one of the views that are in. */
+  public State without(int i, int number) {
+    int kept = bundle.loadBut(number, views, of[i], slots[i], counts[i]);
+    bundle.tie();
+    return new State(kept, bundle.tied, judged(i, kept));
+  }
+
+  /** Compares one more view, not yet in, with all that see the same patch. */
+  void compare(View view, int slot, Bundle.Pairs pairs) {
+    int i = view.patch(slot);
+    bundle.load(views, of[i], slots[i], counts[i]);
+    bundle.more(view, slot);
+    bundle.compareLast(of[i], views.size(), pairs);
+  }
+
   /** Compares all rays of a patch, telling {@code pairs}. */
   void compare(int i, Bundle.Pairs pairs) {
     bundle.load(views, of[i], slots[i], counts[i]);

@@ -93,6 +93,29 @@ final class PairGraphTest {
         .containsExactlyInAnyOrderElementsOf(expected);
   }
 
+  /** Of some of the points, as the library says of the graph that has only these. */
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("ringbook.Scenes#seeds")
+  void some_are_held_if_they_are_connected_without_a_cut_point(long seed) {
+    double[][] weights = random(seed);
+    SplittableRandom random = new SplittableRandom(~seed);
+    boolean[] in = new boolean[weights.length];
+    Graph<Integer, DefaultWeightedEdge> some = tied(weights, LIMIT);
+    for (int k = 0; k < in.length; k++) {
+      in[k] = random.nextInt(5) > 0;
+      if (!in[k]) {
+        some.removeVertex(k);
+      }
+    }
+    boolean held =
+        some.vertexSet().size() > 2
+            && new ConnectivityInspector<>(some).isConnected()
+            && new BiconnectivityInspector<>(some).getCutpoints().isEmpty();
+    PairGraph graph = new PairGraph(weights, LIMIT);
+    assertThat(graph.isHeld(in)).isEqualTo(held);
+    assertThat(graph.isHeld()).isEqualTo(in.length > 2 && graph.splitters().size() > 1);
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("ringbook.Scenes#seeds")
   void the_splitters_are_as_few_as_flows_say_and_do_split(long seed) {
