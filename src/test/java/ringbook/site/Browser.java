@@ -15,13 +15,16 @@ import java.util.Map;
 import java.util.logging.Level;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
 import org.opentest4j.TestAbortedException;
 
 /**
@@ -52,6 +55,8 @@ public final class Browser implements AutoCloseable {
     }
   }
 
+  private static Browser shared;
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -78,6 +83,18 @@ public final class Browser implements AutoCloseable {
     return new Browser(driver);
   }
 
+  /**
+   * One browser for all test classes that leave it as they found it; it ends with the last test.
+   * Not for tests on several threads.
+   */
+  public static Browser shared() {
+    if (shared == null) {
+      shared = start();
+      Runtime.getRuntime().addShutdownHook(new Thread(shared::close));
+    }
+    return shared;
+  }
+
   private static ChromeOptions options() {
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
@@ -102,6 +119,29 @@ public final class Browser implements AutoCloseable {
     Map<String, String> scheme =
         Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light");
     driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of(scheme)));
+  }
+
+  /** From now on saves what a page gives its reader to keep, into this folder. */
+  public void downloadTo(Path folder) {
+    driver.executeCdpCommand(
+        "Browser.setDownloadBehavior",
+        Map.of("behavior", "allow", "downloadPath", folder.toAbsolutePath().toString()));
+  }
+
+  /** Waits up to a minute, which a busy machine may need, until a condition in JavaScript holds. */
+  public void until(String condition) {
+    new WebDriverWait(driver, Duration.ofSeconds(60), Duration.ofMillis(20))
+        .until(any -> Boolean.TRUE.equals(run("return Boolean(" + condition + ")")));
+  }
+
+  /** The first element of the page that a selector of CSS finds. */
+  public WebElement one(String selector) {
+    return driver.findElement(By.cssSelector(selector));
+  }
+
+  /** All of them. */
+  public List<WebElement> all(String selector) {
+    return driver.findElements(By.cssSelector(selector));
   }
 
   /** Opens a page from disk, after forgetting what earlier pages logged. */

@@ -8,7 +8,6 @@ import java.time.Duration;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -19,14 +18,12 @@ import ringbook.site.Browser.Size;
 /** A reader checks answers in the page; the demo's lesson on one ring, opened from disk. */
 final class CheckInPageTest {
 
-  @TempDir static Path dir;
   private static Browser browser;
   private static Path page;
 
   @BeforeAll
   static void open() throws IOException {
-    DemoSite.write(dir);
-    page = dir.resolve("site/one-ring.html");
+    page = DemoSite.shared().page("one-ring");
     browser = Browser.start();
     browser.look(Size.PHONE, false);
     browser.open(page);

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import ringbook.site.Browser;
 import ringbook.site.Browser.Size;
 import ringbook.site.ValidPage;
@@ -15,13 +14,11 @@ import ringbook.site.ValidPage;
 /** The project's own course as a site. */
 final class CourseSiteTest {
 
-  @TempDir static Path dir;
   private static Path site;
 
   @BeforeAll
   static void write() throws IOException {
-    DemoSite.write(dir);
-    site = dir.resolve("site");
+    site = DemoSite.shared().folder().resolve("site");
   }
 
   @Test

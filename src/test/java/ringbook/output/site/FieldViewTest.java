@@ -16,7 +16,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.WebDriverWait;
-import ringbook.course.compose.CourseSources;
 import ringbook.ledger.Reckoning;
 import ringbook.plans.FieldSheet;
 import ringbook.plans.FieldSheet.Run;
@@ -39,9 +38,9 @@ final class FieldViewTest {
 
   @BeforeAll
   static void make() throws IOException {
-    CourseSources sources = DemoSite.write(dir);
-    page = dir.resolve("site/field-view.html");
-    scene = sources.file().scene();
+    DemoSite site = DemoSite.shared();
+    page = site.page("field-view");
+    scene = site.sources().file().scene();
     sheet = FieldSheet.of(Reckoning.of(scene));
     browser = Browser.start();
   }

@@ -44,11 +44,13 @@ final class LivePageTest {
 
   @TempDir static Path dir;
   private static Browser browser;
+  private static DemoSite site;
   private static CourseSources sources;
 
   @BeforeAll
   static void open() throws IOException {
-    sources = DemoSite.write(dir);
+    site = DemoSite.shared();
+    sources = site.sources();
     browser = Browser.start();
   }
 
@@ -80,7 +82,7 @@ final class LivePageTest {
   }
 
   private static void page(String name) {
-    browser.open(dir.resolve("site/" + name + ".html"));
+    browser.open(site.page(name));
   }
 
   private static WebElement one(String selector) {
