@@ -59,8 +59,7 @@ final class AnswersInPageTest {
     Path file = dir.resolve("state.html");
     Files.writeString(
         file,
-        "<!DOCTYPE html>\n"
-            + reader.browser().run("return document.documentElement.outerHTML"));
+        "<!DOCTYPE html>\n" + reader.browser().run("return document.documentElement.outerHTML"));
     assertThat(ValidPage.faults(file)).isEmpty();
   }
 
@@ -107,8 +106,7 @@ final class AnswersInPageTest {
     boolean right = true;
     for (Map.Entry<String, String> one : kinds.entrySet()) {
       String answer = reader.right(one.getValue(), "Zoë Müller");
-      reader.give(
-          one.getKey(), one.getValue(), right ? answer : wrong(one.getKey(), answer), true);
+      reader.give(one.getKey(), one.getValue(), right ? answer : wrong(one.getKey(), answer), true);
       reader.check(one.getValue(), true);
       right = !right;
     }

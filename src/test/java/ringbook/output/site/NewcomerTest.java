@@ -128,8 +128,10 @@ final class NewcomerTest {
     assertThat(printed).containsAllEntriesOf(now);
     assertThat(now.get("distance.standoff")).isNotEqualTo(before.get("distance.standoff"));
     // By hand: held upright, the 180 mm of height on 3/4 of the long side ask for less than the
-    // diagonal of the sole, √(304.8² + 110²) = 324.04 mm, on 3/4 of the short side. Of a picture 4 by
-    // 3 the short side is 6.9/24 · 43.267 · 3/5 = 7.463 mm: 6.9 · (1 + 324.04/(0.75 · 7.463)) = 406.3.
+    // diagonal of the sole, √(304.8² + 110²) = 324.04 mm, on 3/4 of the short side. Of a picture 4
+    // by
+    // 3 the short side is 6.9/24 · 43.267 · 3/5 = 7.463 mm: 6.9 · (1 + 324.04/(0.75 · 7.463)) =
+    // 406.3.
     assertThat(now.get("distance.standoff")).isEqualTo("40.6\u00a0cm");
   }
 
