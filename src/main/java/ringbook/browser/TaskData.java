@@ -50,7 +50,12 @@ final class TaskData {
           new PairsTask(pairs(data), wordings(data.at("extras")), wholes(data.at("shown")));
       case "fault" ->
           new FaultTask(
-              items(data), faults(data), whole(data.text("chosen")), data.text("mend").equals(YES));
+              items(data),
+              faults(data),
+              whole(data.text("chosen")),
+              data.text("mend").equals(YES),
+              tolerance(data),
+              List.of());
       case "plan" -> reach.plan(data);
       default ->
           throw new IllegalArgumentException("no kind of task is called " + data.text("kind"));
@@ -71,11 +76,13 @@ final class TaskData {
               wording(slip.text("says")),
               new Credit(whole(slip.text("quarters")))));
     }
-    OptionalDouble tolerance =
-        data.has("tolerance")
-            ? OptionalDouble.of(SceneData.number(data.text("tolerance")))
-            : OptionalDouble.empty();
-    return new NumberTask(data.text("quantity"), tolerance, slips);
+    return new NumberTask(data.text("quantity"), tolerance(data), slips);
+  }
+
+  private static OptionalDouble tolerance(JsonTree data) {
+    return data.has("tolerance")
+        ? OptionalDouble.of(SceneData.number(data.text("tolerance")))
+        : OptionalDouble.empty();
   }
 
   private static List<ChoiceTask.Option> options(JsonTree data) {
@@ -152,9 +159,7 @@ final class TaskData {
     @Override
     public JsonText number(NumberTask task) {
       out.member("kind", "number").member("quantity", task.quantity());
-      if (task.tolerance().isPresent()) {
-        out.member("tolerance", Numbers.shortest(task.tolerance().getAsDouble()));
-      }
+      tolerance(task);
       out.name("slips").array();
       for (Slip slip : task.slips()) {
         out.object().member("way", slip.way().notation());
@@ -207,6 +212,7 @@ final class TaskData {
         out.member("because", fault.because().markdown()).endObject();
       }
       out.endArray().member("chosen", String.valueOf(task.chosen()));
+      tolerance(task);
       return out.member("mend", task.mend() ? YES : NO);
     }
 
@@ -217,6 +223,12 @@ final class TaskData {
       out.member("covered", Numbers.shortest(task.terms().covered()));
       out.member("spare", Numbers.shortest(task.terms().spare()));
       return out.member("because", task.because().markdown());
+    }
+
+    private void tolerance(Task task) {
+      if (task.tolerance().isPresent()) {
+        out.member("tolerance", Numbers.shortest(task.tolerance().getAsDouble()));
+      }
     }
 
     private static List<String> texts(List<Wording> wordings) {

@@ -3,6 +3,7 @@ package ringbook.course;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import ringbook.exercises.ChoiceTask;
@@ -32,8 +33,8 @@ final class FaultReader {
     this.problems = problems;
   }
 
-  /** The task; empty, with the faults told, where there is none. */
-  Optional<Task> read() {
+  /** The task with that tolerance; empty, with the faults told, where there is none. */
+  Optional<Task> read(OptionalDouble tolerance) {
     int before = problems.size();
     List<FaultTask.Item> items = new ArrayList<>();
     for (YamlNode node : fields.items("items")) {
@@ -61,7 +62,7 @@ final class FaultReader {
           "add or drop some");
       return Optional.empty();
     }
-    FaultTask task = new FaultTask(items, faults, 0, mend);
+    FaultTask task = new FaultTask(items, faults, 0, mend, tolerance, List.of());
     task.unknown(reckoning)
         .ifPresent(
             reason ->

@@ -54,7 +54,7 @@ final class TaskReader {
     kinds.put("order", Set.of("steps", "because"));
     kinds.put("pairs", Set.of("pairs", "extras"));
     kinds.put("plan", Set.of("plan", "plans", "covered", "spare", "because"));
-    kinds.put("fault", Set.of("items", "faults", "mend"));
+    kinds.put("fault", Set.of("items", "faults", "mend", "tolerance"));
     return kinds;
   }
 
@@ -80,7 +80,7 @@ final class TaskReader {
       case "order" -> new ListsReader(fields, problems).order();
       case "pairs" -> new ListsReader(fields, problems).pairs();
       case "plan" -> new PlanFields(fields, reckoning, problems).read();
-      default -> reckoning.flatMap(all -> new FaultReader(fields, all, problems).read());
+      default -> reckoning.flatMap(all -> new FaultReader(fields, all, problems).read(tolerance()));
     };
   }
 

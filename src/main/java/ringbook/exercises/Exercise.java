@@ -21,6 +21,7 @@ public record Exercise(
 
   /** The exercise, once it is certain that it can be answered. */
   public Exercise {
+    task = task.told(ask.keys());
     task.check(reckoning);
   }
 

@@ -63,8 +63,7 @@ final class FaultJudge {
       return task.mend() ? new Verdict.ValueOpen(false) : new Verdict.Right();
     }
     NumberJudge judge =
-        new NumberJudge(
-            reckoning.ledger().get(task.wrongItem().like()), task.truth(reckoning), reckoning);
+        new NumberJudge(task, task.spread(task.chosen(), reckoning), reckoning);
     return judge.judge(value) instanceof Verdict.Right
         ? new Verdict.Right()
         : new Verdict.ValueOpen(true);

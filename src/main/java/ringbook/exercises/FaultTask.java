@@ -3,24 +3,35 @@ package ringbook.exercises;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import ringbook.ledger.Formula;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
+import ringbook.units.Dimension;
 import ringbook.units.Words;
 
 /**
  * Shows a table, settings or a plan in which one value is wrong, and asks which. All values come
  * from the ledger, so the others are certainly right; the wrong one comes from a wrong way and is
- * certain to differ ({@link #blur}).
+ * certain to differ ({@link #blur}). Where the right value is asked for, whoever works it out from
+ * the printed numbers is right too ({@link PrintedNumbers}).
  *
  * @param items from three to {@link ChoiceTask#MOST}
  * @param faults what may be wrong, each of them enough; the book takes the first
  * @param chosen which of the faults is in
  * @param mend whether the right value is asked for too
+ * @param tolerance how far the right value may be off, as in {@link NumberTask}
+ * @param told what may be the keys of quantities that the question prints besides the items
  */
-public record FaultTask(List<Item> items, List<Fault> faults, int chosen, boolean mend)
+public record FaultTask(
+    List<Item> items,
+    List<Fault> faults,
+    int chosen,
+    boolean mend,
+    OptionalDouble tolerance,
+    List<String> told)
     implements Task {
 
   /** Fewer items are a choice. */
@@ -40,6 +51,12 @@ public record FaultTask(List<Item> items, List<Fault> faults, int chosen, boolea
       return text(value, reckoning);
     }
 
+    /** The quantity that its value is, where it is one. */
+    Optional<String> key() {
+      String notation = Words.trimmed(value.notation());
+      return value.keys().equals(List.of(notation)) ? Optional.of(notation) : Optional.empty();
+    }
+
     private String text(Formula formula, Reckoning reckoning) {
       return reckoning.ledger().get(like).text(FaultTask.value(formula, reckoning));
     }
@@ -57,9 +74,25 @@ public record FaultTask(List<Item> items, List<Fault> faults, int chosen, boolea
   public FaultTask {
     items = List.copyOf(items);
     faults = List.copyOf(faults);
+    told = List.copyOf(told);
     if (items.size() < FEWEST || items.size() > ChoiceTask.MOST || chosen >= faults.size()) {
       throw new IllegalArgumentException("3 to 9 items and a fault are needed");
     }
+  }
+
+  /** A task whose question tells nothing else; {@link Exercise} lets it know what it tells. */
+  public FaultTask(List<Item> items, List<Fault> faults, int chosen, boolean mend) {
+    this(items, faults, chosen, mend, OptionalDouble.empty(), List.of());
+  }
+
+  /** The same with the fault at {@code other} in. */
+  public FaultTask with(int other) {
+    return new FaultTask(items, faults, other, mend, tolerance, told);
+  }
+
+  @Override
+  public FaultTask told(List<String> keys) {
+    return new FaultTask(items, faults, chosen, mend, tolerance, keys);
   }
 
   @Override
@@ -92,6 +125,33 @@ public record FaultTask(List<Item> items, List<Fault> faults, int chosen, boolea
     return value(wrongItem().value(), reckoning);
   }
 
+  /** What is as good as the right value where fault {@code number}, from 0, is in; in SI. */
+  Spread spread(int number, Reckoning reckoning) {
+    Item item = items.get(faults.get(number).item());
+    PrintedNumbers printed = printed(number, reckoning);
+    Spread spread = printed.of(item.value());
+    boolean counted =
+        reckoning.ledger().get(item.like()).unit().dimension() == Dimension.COUNT;
+    return counted ? spread : spread.with(item.key().map(printed::back).orElse(spread));
+  }
+
+  /** What the question prints where that fault is in; the item that is wrong tells nothing. */
+  private PrintedNumbers printed(int number, Reckoning reckoning) {
+    PrintedNumbers printed = new PrintedNumbers(reckoning);
+    for (int i = 0; i < items.size(); i++) {
+      Item item = items.get(i);
+      if (i != faults.get(number).item()) {
+        Quantity like = reckoning.ledger().get(item.like());
+        item.key()
+            .ifPresentOrElse(key -> printed.add(key, like), () -> printed.add(item.value(), like));
+      }
+    }
+    for (String key : told) {
+      reckoning.ledger().find(key).ifPresent(like -> printed.add(key, like));
+    }
+    return printed;
+  }
+
   @Override
   public void check(Reckoning reckoning) {
     unknown(reckoning)
@@ -121,10 +181,7 @@ public record FaultTask(List<Item> items, List<Fault> faults, int chosen, boolea
 
   @Override
   public Optional<String> worked() {
-    String like = wrongItem().like();
-    return Words.trimmed(wrongItem().value().notation()).equals(like)
-        ? Optional.of(like)
-        : Optional.empty();
+    return wrongItem().key().filter(wrongItem().like()::equals);
   }
 
   @Override
@@ -136,10 +193,16 @@ public record FaultTask(List<Item> items, List<Fault> faults, int chosen, boolea
     for (int i = 0; i < faults.size(); i++) {
       Item item = items.get(faults.get(i).item());
       Quantity like = reckoning.ledger().get(item.like());
+      double right = value(item.value(), reckoning);
       double wrong = value(faults.get(i).way(), reckoning);
-      if (SlipsApart.same(like, value(item.value(), reckoning), wrong)) {
-        return Optional.of(
-            "fault " + (i + 1) + " cannot be seen: " + like.text(wrong) + " passes for right");
+      PrintedNumbers printed = printed(i, reckoning);
+      Spread spread = spread(i, reckoning);
+      Spread off = printed.of(faults.get(i).way());
+      for (double way : new double[] {wrong, off.low(), off.high()}) {
+        if (SlipsApart.same(like, right, spread, way, tolerance)) {
+          return Optional.of(
+              "fault " + (i + 1) + " cannot be seen: " + like.text(way) + " passes for right");
+        }
       }
     }
     return Optional.empty();
@@ -163,16 +226,16 @@ public record FaultTask(List<Item> items, List<Fault> faults, int chosen, boolea
     for (Item item : items) {
       named.add(new Item(change.apply(item.name()), item.value(), item.like()));
     }
-    List<Fault> told = new ArrayList<>();
+    List<Fault> why = new ArrayList<>();
     for (Fault fault : faults) {
-      told.add(new Fault(fault.item(), fault.way(), change.apply(fault.because())));
+      why.add(new Fault(fault.item(), fault.way(), change.apply(fault.because())));
     }
-    return new FaultTask(named, told, chosen, mend);
+    return new FaultTask(named, why, chosen, mend, tolerance, told);
   }
 
   @Override
   public FaultTask reordered(SeededDraw draw, boolean book) {
-    return book ? this : new FaultTask(items, faults, draw.below(faults.size()), mend);
+    return book ? this : with(draw.below(faults.size()));
   }
 
   @Override

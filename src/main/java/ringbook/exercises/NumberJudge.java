@@ -10,7 +10,6 @@ import ringbook.units.Dimension;
 import ringbook.units.Measure;
 import ringbook.units.MeasureReader;
 import ringbook.units.MeasureReading;
-import ringbook.units.Num;
 import ringbook.units.NumberStyle;
 import ringbook.units.Unit;
 
@@ -35,12 +34,15 @@ final class NumberJudge {
     this.reckoning = reckoning;
   }
 
-  /** Judges answers for a value that has the unit and the rounding of {@code like}. */
-  NumberJudge(Quantity like, double truthSi, Reckoning reckoning) {
-    this.quantity = like;
-    this.truthSi = truthSi;
-    this.task = new NumberTask(like.key(), OptionalDouble.empty());
-    this.tolerance = Tolerance.of(like, truthSi, task.tolerance());
+  /**
+   * Judges answers for the right value of what is wrong in {@code fault}; all of {@code spreadSi}
+   * is as good as that value.
+   */
+  NumberJudge(FaultTask fault, Spread spreadSi, Reckoning reckoning) {
+    this.quantity = reckoning.ledger().get(fault.wrongItem().like());
+    this.truthSi = fault.truth(reckoning);
+    this.task = new NumberTask(quantity.key(), fault.tolerance());
+    this.tolerance = Tolerance.of(quantity, truthSi, spreadSi, fault.tolerance());
     this.reckoning = reckoning;
   }
 
@@ -195,7 +197,7 @@ final class NumberJudge {
   private boolean fits(Tolerance wanted, Measure measure, String written) {
     double answer = quantity.unit().fromSi(measure.si());
     if (dimension() == Dimension.COUNT) {
-      return answer == Num.round(wanted.truth());
+      return wanted.counts(answer);
     }
     LastDigit last = LastDigit.of(written, measure.number());
     double perUnit = quantity.unit().fromSi(measure.unit().toSi(1));

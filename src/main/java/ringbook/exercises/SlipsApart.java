@@ -49,9 +49,22 @@ final class SlipsApart {
     return Optional.empty();
   }
 
-  /** Whether two values, in SI, pass for each other where {@code quantity} is asked for. */
-  static boolean same(Quantity quantity, double one, double other) {
-    return new SlipsApart(quantity, OptionalDouble.empty()).same(one, other);
+  /**
+   * Whether {@code wrong} passes for right, or the right value for wrong, where {@code quantity} is
+   * asked for and all of {@code spread} is as good as {@code right}. All in SI.
+   *
+   * @param stated the tolerance that the author stated
+   */
+  static boolean same(
+      Quantity quantity, double right, Spread spread, double wrong, OptionalDouble stated) {
+    SlipsApart apart = new SlipsApart(quantity, stated);
+    if (!(Math.abs(wrong) < Double.POSITIVE_INFINITY)) {
+      return false;
+    }
+    Tolerance tolerance = Tolerance.of(quantity, right, spread, stated);
+    return quantity.unit().dimension() == Dimension.COUNT
+        ? tolerance.counts(Num.round(quantity.unit().fromSi(wrong)))
+        : apart.isTaken(tolerance, wrong) || apart.isTaken(wrong, right);
   }
 
   private boolean same(double one, double other) {
@@ -70,7 +83,10 @@ final class SlipsApart {
 
   /** Whether {@code answer}, printed or rounded as far as is allowed, passes for {@code truth}. */
   private boolean isTaken(double truth, double answer) {
-    Tolerance tolerance = Tolerance.of(quantity, truth, stated);
+    return isTaken(Tolerance.of(quantity, truth, stated), answer);
+  }
+
+  private boolean isTaken(Tolerance tolerance, double answer) {
     double inUnit = quantity.unit().fromSi(answer);
     if (tolerance.takes(inUnit) || inUnit == 0) {
       return tolerance.takes(inUnit);
@@ -82,10 +98,10 @@ final class SlipsApart {
     }
     String printed = quantity.number(answer);
     String rounded = Numbers.significant(inUnit, 2);
-    return isTaken(tolerance, printed) || isTaken(tolerance, rounded);
+    return accepts(tolerance, printed) || accepts(tolerance, rounded);
   }
 
-  private static boolean isTaken(Tolerance tolerance, String written) {
+  private static boolean accepts(Tolerance tolerance, String written) {
     return MeasureReader.read(written, Dimension.RATIO, NumberStyle.POINT)
             instanceof MeasureReading.Read read
         && tolerance.accepts(

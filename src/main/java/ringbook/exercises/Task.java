@@ -1,5 +1,6 @@
 package ringbook.exercises;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -85,6 +86,11 @@ public sealed interface Task
    */
   default Optional<String> unsolved(Reckoning reckoning) {
     return Optional.empty();
+  }
+
+  /** The same task, once it is known which keys of quantities the question may print. */
+  default Task told(List<String> keys) {
+    return this;
   }
 
   /**

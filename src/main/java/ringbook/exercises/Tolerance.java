@@ -2,6 +2,7 @@ package ringbook.exercises;
 
 import java.util.OptionalDouble;
 import ringbook.ledger.Quantity;
+import ringbook.units.Num;
 
 /**
  * How far from the true value an answer still counts as right, and as near. All in the unit the
@@ -16,11 +17,13 @@ import ringbook.ledger.Quantity;
  * tolerance stated. Common practice, no source.
  *
  * @param truth the true value, finite
+ * @param spread what is as good as true, and so is what lies between: the true value, and what
+ *     comes out with {@link PrintedNumbers}
  * @param slack right within this
  * @param near near within this
  * @param digits significant digits a rounded answer must have
  */
-record Tolerance(double truth, double slack, double near, int digits) {
+record Tolerance(double truth, Spread spread, double slack, double near, int digits) {
 
   private static final double KIND = 0.05;
   private static final double NEAR = 0.05;
@@ -29,6 +32,12 @@ record Tolerance(double truth, double slack, double near, int digits) {
   private static final double BINARY = 1e-9;
 
   static Tolerance of(Quantity quantity, double truthSi, OptionalDouble stated) {
+    return of(quantity, truthSi, Spread.of(truthSi), stated);
+  }
+
+  /** The same where all of {@code spreadSi}, which has the true value in it, is as good as true. */
+  static Tolerance of(
+      Quantity quantity, double truthSi, Spread spreadSi, OptionalDouble stated) {
     double truth = quantity.unit().fromSi(truthSi);
     double size = Math.abs(truth);
     double printed = quantity.rounding().slack(truth);
@@ -37,7 +46,15 @@ record Tolerance(double truth, double slack, double near, int digits) {
     double slack = Math.max(printed, wanted);
     double near = Math.max(slack, Math.max(NEAR * size, 2 * stated.orElse(0) * size));
     int digits = LastDigit.significant(quantity.number(truthSi));
-    return new Tolerance(truth, slack, near, Math.max(1, Math.min(2, digits)));
+    Spread spread =
+        new Spread(
+            quantity.unit().fromSi(spreadSi.low()), quantity.unit().fromSi(spreadSi.high()));
+    return new Tolerance(truth, spread, slack, near, Math.max(1, Math.min(2, digits)));
+  }
+
+  /** Whether it is right to have counted {@code answer} things. */
+  boolean counts(double answer) {
+    return answer >= Num.round(spread.low()) && answer <= Num.round(spread.high());
   }
 
   /**
@@ -71,6 +88,7 @@ record Tolerance(double truth, double slack, double near, int digits) {
   }
 
   private boolean within(double answer, double allowed) {
-    return Math.abs(answer - truth) <= allowed + BINARY * (Math.abs(truth) + allowed);
+    double off = Math.max(spread.low() - answer, answer - spread.high());
+    return off <= allowed + BINARY * (Math.abs(truth) + allowed);
   }
 }
