@@ -62,8 +62,7 @@ final class FaultJudge {
     if (value.isEmpty()) {
       return task.mend() ? new Verdict.ValueOpen(false) : new Verdict.Right();
     }
-    NumberJudge judge =
-        new NumberJudge(task, task.spread(task.chosen(), reckoning), reckoning);
+    NumberJudge judge = new NumberJudge(task, task.spread(task.chosen(), reckoning), reckoning);
     return judge.judge(value) instanceof Verdict.Right
         ? new Verdict.Right()
         : new Verdict.ValueOpen(true);

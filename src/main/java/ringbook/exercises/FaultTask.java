@@ -130,8 +130,7 @@ public record FaultTask(
     Item item = items.get(faults.get(number).item());
     PrintedNumbers printed = printed(number, reckoning);
     Spread spread = printed.of(item.value());
-    boolean counted =
-        reckoning.ledger().get(item.like()).unit().dimension() == Dimension.COUNT;
+    boolean counted = reckoning.ledger().get(item.like()).unit().dimension() == Dimension.COUNT;
     return counted ? spread : spread.with(item.key().map(printed::back).orElse(spread));
   }
 

@@ -36,8 +36,7 @@ record Tolerance(double truth, Spread spread, double slack, double near, int dig
   }
 
   /** The same where all of {@code spreadSi}, which has the true value in it, is as good as true. */
-  static Tolerance of(
-      Quantity quantity, double truthSi, Spread spreadSi, OptionalDouble stated) {
+  static Tolerance of(Quantity quantity, double truthSi, Spread spreadSi, OptionalDouble stated) {
     double truth = quantity.unit().fromSi(truthSi);
     double size = Math.abs(truth);
     double printed = quantity.rounding().slack(truth);
@@ -47,8 +46,7 @@ record Tolerance(double truth, Spread spread, double slack, double near, int dig
     double near = Math.max(slack, Math.max(NEAR * size, 2 * stated.orElse(0) * size));
     int digits = LastDigit.significant(quantity.number(truthSi));
     Spread spread =
-        new Spread(
-            quantity.unit().fromSi(spreadSi.low()), quantity.unit().fromSi(spreadSi.high()));
+        new Spread(quantity.unit().fromSi(spreadSi.low()), quantity.unit().fromSi(spreadSi.high()));
     return new Tolerance(truth, spread, slack, near, Math.max(1, Math.min(2, digits)));
   }
 

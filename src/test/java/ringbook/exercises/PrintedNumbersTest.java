@@ -178,8 +178,7 @@ final class PrintedNumbersTest {
   void a_stated_tolerance_holds_for_the_right_value() {
     FaultTask strict = fault("subject.height", "2.7 * subject.height", "5 * subject.height");
     FaultTask wide =
-        new FaultTask(
-            strict.items(), strict.faults(), 0, true, OptionalDouble.of(0.02), List.of());
+        new FaultTask(strict.items(), strict.faults(), 0, true, OptionalDouble.of(0.02), List.of());
     assertThat(strict.judge("b 96.4 cm", POT).label()).isEqualTo("found, value wrong");
     assertThat(wide.judge("b 96.4 cm", POT)).isEqualTo(new Verdict.Right());
     assertThat(wide.judge("b 96.2 cm", POT).label()).isEqualTo("found, value wrong");

@@ -34,10 +34,7 @@ final class FaultSolvers {
     mend("choose-fault 4", t -> t.item(3) * t.item(2));
     mend("choose-fault 6", t -> t.item(5) / t.item(2));
     // width, height, diagonal, focal length, crop factor, same view
-    mend(
-        "camera-fault 3",
-        t -> Math.hypot(t.item(1), t.item(2)),
-        t -> FULL_FRAME / t.item(5));
+    mend("camera-fault 3", t -> Math.hypot(t.item(1), t.item(2)), t -> FULL_FRAME / t.item(5));
     mend(
         "camera-fault 6",
         t -> t.item(4) * t.item(5),
@@ -56,11 +53,7 @@ final class FaultSolvers {
         t -> 2 / (1 / t.item(1) + 1 / t.item(2)));
     mend("focus-fault 6", t -> t.item(5) * t.item(4));
     // photographs; photographs 2, 3, 5, 10, the last
-    mend(
-        "ring-table 3",
-        t -> 4 * TURN / t.asked(1),
-        t -> 4 * t.item(1),
-        t -> 2 * t.item(2));
+    mend("ring-table 3", t -> 4 * TURN / t.asked(1), t -> 4 * t.item(1), t -> 2 * t.item(2));
     mend("ring-table 4", t -> 9 * TURN / t.asked(1), t -> 9 * t.item(1));
     mend(
         "ring-table 5",
@@ -74,15 +67,9 @@ final class FaultSolvers {
     // along the floor, person, photographs, owl; standing, free floor, disc, mark, turn
     mend("room-plan 1", t -> t.asked(1) + t.asked(2), t -> t.item(2) / 2);
     mend("room-plan 3", t -> 1.5 * t.asked(4), t -> t.item(4) * t.asked(3) / Math.PI);
-    mend(
-        "room-plan 4",
-        t -> Math.PI * t.item(3) / t.asked(3),
-        t -> t.item(3) / 2 * t.item(5));
+    mend("room-plan 4", t -> Math.PI * t.item(3) / t.asked(3), t -> t.item(3) / 2 * t.item(5));
     // width, depth, limit; angle for the wall, deepest, middle of the floor, floor hidden
-    mend(
-        "hole-table 1",
-        t -> Math.PI / 2 - t.asked(3),
-        t -> Math.atan(t.asked(1) / t.item(2)));
+    mend("hole-table 1", t -> Math.PI / 2 - t.asked(3), t -> Math.atan(t.asked(1) / t.item(2)));
     mend("hole-table 2", t -> t.asked(1) / Math.tan(t.item(1)));
     mend(
         "hole-table 3",
@@ -93,8 +80,7 @@ final class FaultSolvers {
     mend("under-fault 5", t -> 2 * Math.min(-t.item(1), t.item(2)));
     mend("under-fault 9", t -> t.item(6) * t.item(7) + t.item(8));
     // longest, bar, bars, error from one, from all, carried
-    mend(
-        "size-fault 5", t -> t.item(4) / Math.sqrt(t.item(3)), t -> t.item(6) / t.item(1));
+    mend("size-fault 5", t -> t.item(4) / Math.sqrt(t.item(3)), t -> t.item(6) / t.item(1));
     mend(
         "size-fault 6",
         t -> t.item(5) * t.item(1),
@@ -104,16 +90,8 @@ final class FaultSolvers {
     mend("day-sheet 6", t -> t.item(4) * t.item(5), t -> t.item(7) / 3);
     mend("day-sheet 7", t -> 3 * t.item(6), t -> 3 * t.item(4) * t.item(5));
     // photographs, turn, across one, across two, pixel, blur limit, smear
-    mend(
-        "leave-fault 3",
-        t -> 2 * t.item(2),
-        t -> 2 * TURN / t.item(1),
-        t -> t.item(4) * 2 / 3);
-    mend(
-        "leave-fault 4",
-        t -> 3 * t.item(2),
-        t -> 3 * TURN / t.item(1),
-        t -> t.item(3) * 3 / 2);
+    mend("leave-fault 3", t -> 2 * t.item(2), t -> 2 * TURN / t.item(1), t -> t.item(4) * 2 / 3);
+    mend("leave-fault 4", t -> 3 * t.item(2), t -> 3 * TURN / t.item(1), t -> t.item(3) * 3 / 2);
     mend("leave-fault 7", t -> t.item(6) * t.item(5));
     // photographs, slates, files, a file, one copy, three copies
     mend("over-fault 3", t -> t.item(1) + t.item(2));

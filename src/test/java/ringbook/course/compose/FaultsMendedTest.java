@@ -70,7 +70,15 @@ final class FaultsMendedTest {
             String answer = letter(line) + " " + written;
             if (!Marker.verdict(exercise, answer).equals(new Verdict.Right())) {
               refused.add(
-                  key + ", way " + number + ": " + answer + " for " + exercise.answerText() + ": " + table);
+                  key
+                      + ", way "
+                      + number
+                      + ": "
+                      + answer
+                      + " for "
+                      + exercise.answerText()
+                      + ": "
+                      + table);
             }
           }
         }

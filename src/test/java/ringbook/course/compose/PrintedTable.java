@@ -83,7 +83,8 @@ final class PrintedTable {
 
   /** How many decimals the number in that line has. */
   int decimals(int line) {
-    String number = lines.get(line - 1).replaceFirst(".*\\d\\.(?=\\d)", ".").replaceFirst("(?<=\\d)\\D*$", "");
+    String number =
+        lines.get(line - 1).replaceFirst(".*\\d\\.(?=\\d)", ".").replaceFirst("(?<=\\d)\\D*$", "");
     return number.startsWith(".") ? number.length() - 1 : 0;
   }
 
