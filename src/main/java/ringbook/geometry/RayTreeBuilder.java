@@ -15,7 +15,13 @@ final class RayTreeBuilder {
   private static final double STEP_COST = 2;
 
   /** Widening of blocks, as a part of the mesh's diagonal: good for rays 1000 times as long. */
-  private static final double PAD = 1e-12;
+  private static final double PAD = 2e-12;
+
+  /** The same as a part of the block, for the rims of its triangles. */
+  private static final double WIDER = 1 + 10 * TreeTriangles.RIM;
+
+  /** So many triangles at least lie below the node where the next ray begins. */
+  private static final int NEIGHBOURS = 8;
 
   private final int count;
   private final Mesh mesh;
@@ -24,8 +30,12 @@ final class RayTreeBuilder {
   private final double[] box;
 
   private final int[] order;
+
+  /** Low and high corners of the blocks while the tree grows. */
   private double[] blocks = new double[24];
-  private int[] below = new int[4];
+
+  private int[] below = new int[6];
+  private final int[] around;
   private int nodes;
 
   // One cut's scratch: a block and a number for each bin, and the blocks of all bins above.
@@ -41,29 +51,31 @@ final class RayTreeBuilder {
     this.count = mesh.triangles();
     this.box = new double[6 * count];
     this.order = new int[count];
+    this.around = new int[count];
     for (int t = 0; t < count; t++) {
       order[t] = t;
-      clear(box, 6 * t);
+      Blocks.clear(box, 6 * t);
       for (int k = 0; k < 3; k++) {
         int p = mesh.corner(t, k);
-        grow(box, 6 * t, mesh.x(p), mesh.y(p), mesh.z(p));
+        Blocks.grow(box, 6 * t, mesh.x(p), mesh.y(p), mesh.z(p));
       }
     }
   }
 
   RayTree build() {
     if (count == 0) {
-      return new RayTree(0, new double[0], new int[0], new double[0], new int[0]);
+      TreeTriangles none = new TreeTriangles(0, new double[0], order);
+      return new RayTree(new double[0], new int[0], around, none);
     }
-    // The root is a node even over one leaf; its other side then holds nothing.
+    // The root is a node even over one triangle; its other side then holds nothing.
     int root = node();
-    if (count <= 1) {
-      leafBlock(12 * root, 0, count);
-      below[0] = leaf(0, count);
-      clear(blocks, 6);
+    if (count == 1) {
+      leafBlock(0, 0, 1);
+      leafBlock(6, 0, 1);
+      below[0] = leaf(0, 1);
       below[1] = leaf(0, 0);
     } else {
-      divide(root, 0, count, 0);
+      divide(root, 0, count, 0, root);
     }
     double[] corners = new double[9 * count];
     for (int i = 0; i < count; i++) {
@@ -74,20 +86,41 @@ final class RayTreeBuilder {
         corners[9 * i + 3 * k + 2] = mesh.z(p);
       }
     }
-    pad(PAD * mesh.bounds().diagonal());
+    double diagonal = mesh.bounds().diagonal();
+    for (int node = 0; node < nodes; node++) {
+      toMiddles(12 * node, PAD * diagonal);
+      toMiddles(12 * node + 6, PAD * diagonal);
+      below[3 * node + 2] = lowerSide(12 * node);
+    }
     return new RayTree(
-        RayTree.HAIR * mesh.bounds().diagonal(),
         Arrays.copyOf(blocks, 12 * nodes),
-        Arrays.copyOf(below, 2 * nodes),
-        corners,
-        order);
+        Arrays.copyOf(below, 3 * nodes),
+        around,
+        new TreeTriangles(RayTree.HAIR * diagonal, corners, order));
   }
 
-  /** Widens all blocks so that rounding in the walk never misses what lies on their faces. */
-  private void pad(double by) {
-    for (int i = 0; i < 12 * nodes; i++) {
-      blocks[i] += i % 6 < 3 ? -by : by;
+  /** Turns corners into middle and half, widened so that no walk misses what lies on the faces. */
+  private void toMiddles(int at, double pad) {
+    for (int k = at; k < at + 3; k++) {
+      double low = blocks[k];
+      double high = blocks[k + 3];
+      blocks[k] = 0.5 * (low + high);
+      blocks[k + 3] = 0.5 * WIDER * (high - low) + pad;
     }
+  }
+
+  /** The axis along which the middles of a node's two blocks differ most; 3 more if they fall. */
+  private int lowerSide(int at) {
+    int axis = 0;
+    double most = 0;
+    for (int k = 0; k < 3; k++) {
+      double step = blocks[at + 6 + k] - blocks[at + k];
+      if (Math.abs(step) > most) {
+        most = Math.abs(step);
+        axis = step < 0 ? k + 3 : k;
+      }
+    }
+    return axis;
   }
 
   private int node() {
@@ -102,21 +135,22 @@ final class RayTreeBuilder {
     return -1 - (first * 16 + size);
   }
 
-  private void divide(int node, int from, int to, int depth) {
+  private void divide(int node, int from, int to, int depth, int home) {
     int middle = cut(from, to, depth);
-    side(node, 0, from, middle, depth);
-    side(node, 1, middle, to, depth);
+    side(node, 0, from, middle, depth, home);
+    side(node, 1, middle, to, depth, home);
   }
 
-  private void side(int node, int side, int from, int to, int depth) {
+  private void side(int node, int side, int from, int to, int depth, int home) {
     leafBlock(12 * node + 6 * side, from, to);
     boolean small = to - from <= LARGEST_LEAF;
     if (to - from == 1 || (small && !worthCutting(from, to))) {
-      below[2 * node + side] = leaf(from, to - from);
+      below[3 * node + side] = leaf(from, to - from);
+      Arrays.fill(around, from, to, home);
     } else {
       int child = node();
-      below[2 * node + side] = child;
-      divide(child, from, to, depth + 1);
+      below[3 * node + side] = child;
+      divide(child, from, to, depth + 1, to - from >= NEIGHBOURS ? child : home);
     }
   }
 
@@ -129,11 +163,11 @@ final class RayTreeBuilder {
   }
 
   private double area(int from, int to) {
-    clear(sweep, 0);
+    Blocks.clear(sweep, 0);
     for (int i = from; i < to; i++) {
-      join(sweep, 0, box, 6 * order[i]);
+      Blocks.join(sweep, 0, box, 6 * order[i]);
     }
-    return area(sweep, 0);
+    return Blocks.area(sweep, 0);
   }
 
   /** Cuts the range in two, reorders it, and says where the second half begins. */
@@ -156,10 +190,10 @@ final class RayTreeBuilder {
   private record Cut(int axis, int bin, double cost) {}
 
   private int longestAxis(int from, int to) {
-    clear(middles, 0);
+    Blocks.clear(middles, 0);
     for (int i = from; i < to; i++) {
       int b = 6 * order[i];
-      grow(middles, 0, box[b] + box[b + 3], box[b + 1] + box[b + 4], box[b + 2] + box[b + 5]);
+      Blocks.grow(middles, 0, box[b] + box[b + 3], box[b + 1] + box[b + 4], box[b + 2] + box[b + 5]);
     }
     int axis = 0;
     for (int k = 1; k < 3; k++) {
@@ -182,20 +216,20 @@ final class RayTreeBuilder {
       return new Cut(axis, 0, Double.POSITIVE_INFINITY);
     }
     for (int b = 0; b < BINS; b++) {
-      clear(binBox, 6 * b);
+      Blocks.clear(binBox, 6 * b);
       binCount[b] = 0;
     }
     for (int i = from; i < to; i++) {
       int b = bin(order[i], axis);
-      join(binBox, 6 * b, box, 6 * order[i]);
+      Blocks.join(binBox, 6 * b, box, 6 * order[i]);
       binCount[b]++;
     }
-    clear(sweep, 0);
+    Blocks.clear(sweep, 0);
     int number = 0;
     for (int b = BINS - 1; b > 0; b--) {
-      join(sweep, 0, binBox, 6 * b);
+      Blocks.join(sweep, 0, binBox, 6 * b);
       number += binCount[b];
-      aboveArea[b] = number == 0 ? 0 : area(sweep, 0);
+      aboveArea[b] = number == 0 ? 0 : Blocks.area(sweep, 0);
       aboveCount[b] = number;
     }
     return sweptCut(axis);
@@ -204,12 +238,12 @@ final class RayTreeBuilder {
   private Cut sweptCut(int axis) {
     int best = 1;
     double least = Double.POSITIVE_INFINITY;
-    clear(sweep, 0);
+    Blocks.clear(sweep, 0);
     int number = 0;
     for (int b = 1; b < BINS; b++) {
-      join(sweep, 0, binBox, 6 * (b - 1));
+      Blocks.join(sweep, 0, binBox, 6 * (b - 1));
       number += binCount[b - 1];
-      double cost = (number == 0 ? 0 : number * area(sweep, 0)) + aboveCount[b] * aboveArea[b];
+      double cost = (number == 0 ? 0 : number * Blocks.area(sweep, 0)) + aboveCount[b] * aboveArea[b];
       if (number > 0 && aboveCount[b] > 0 && cost < least) {
         least = cost;
         best = b;
@@ -235,39 +269,9 @@ final class RayTreeBuilder {
   }
 
   private void leafBlock(int at, int from, int to) {
-    clear(blocks, at);
+    Blocks.clear(blocks, at);
     for (int i = from; i < to; i++) {
-      join(blocks, at, box, 6 * order[i]);
+      Blocks.join(blocks, at, box, 6 * order[i]);
     }
-  }
-
-  private static void clear(double[] boxes, int at) {
-    for (int k = 0; k < 3; k++) {
-      boxes[at + k] = Double.POSITIVE_INFINITY;
-      boxes[at + 3 + k] = Double.NEGATIVE_INFINITY;
-    }
-  }
-
-  private static void grow(double[] boxes, int at, double x, double y, double z) {
-    boxes[at] = Math.min(boxes[at], x);
-    boxes[at + 1] = Math.min(boxes[at + 1], y);
-    boxes[at + 2] = Math.min(boxes[at + 2], z);
-    boxes[at + 3] = Math.max(boxes[at + 3], x);
-    boxes[at + 4] = Math.max(boxes[at + 4], y);
-    boxes[at + 5] = Math.max(boxes[at + 5], z);
-  }
-
-  private static void join(double[] boxes, int at, double[] others, int other) {
-    for (int k = 0; k < 3; k++) {
-      boxes[at + k] = Math.min(boxes[at + k], others[other + k]);
-      boxes[at + 3 + k] = Math.max(boxes[at + 3 + k], others[other + 3 + k]);
-    }
-  }
-
-  private static double area(double[] boxes, int at) {
-    double x = boxes[at + 3] - boxes[at];
-    double y = boxes[at + 4] - boxes[at + 1];
-    double z = boxes[at + 5] - boxes[at + 2];
-    return x * y + y * z + z * x;
   }
 }

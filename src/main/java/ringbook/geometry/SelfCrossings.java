@@ -11,13 +11,13 @@ public final class SelfCrossings {
    */
   public static int count(Mesh mesh) {
     int[] first = Welding.firsts(mesh);
-    RayTree tree = RayTree.of(mesh);
+    EdgeWalk edges = new EdgeWalk(mesh, first);
     int count = 0;
     for (int t = 0; t < mesh.triangles(); t++) {
       for (int k = 0; k < 3; k++) {
         int a = first[mesh.corner(t, k)];
         int b = first[mesh.corner(t, (k + 1) % 3)];
-        if (a < b && tree.crosses(mesh, first, a, b)) {
+        if (a < b && edges.crosses(a, b)) {
           count++;
         }
       }

@@ -9,9 +9,6 @@ import java.util.Arrays;
  */
 final class SightWalk {
 
-  /** Triangles reach over their edges by {@link RayTree#RIM} of themselves. */
-  private static final double HALF = 0.5 * (1 + 10 * RayTree.RIM);
-
   /** Nearer than this part of its far side, a block's place in the view is not worked out. */
   private static final double STEEPEST = 1e-3;
 
@@ -42,11 +39,12 @@ final class SightWalk {
   /** Lists of rays that a block may hide, each after that of the block around it. */
   private int[] lists = new int[1024];
 
-  private final int[] path = new int[RayTreeBuilder.DEEPEST + 2];
+  private final RayWalk alone;
 
   SightWalk(RayTree tree, SightGrid grid, Vec3 camera) {
     this.tree = tree;
     this.grid = grid;
+    this.alone = new RayWalk(tree);
     this.rays = grid.rays();
     this.cx = camera.x();
     this.cy = camera.y();
@@ -70,7 +68,7 @@ final class SightWalk {
     while (top > 0) {
       int node = stack[--top];
       for (int side = 0; side < 2; side++) {
-        int child = tree.below[2 * node + side];
+        int child = tree.below[3 * node + side];
         if (appears(12 * node + 6 * side) && looksWide(child)) {
           stack[top++] = child;
         }
@@ -100,12 +98,12 @@ final class SightWalk {
   /** Works out where a block appears; false if nothing of it lies before the patches' view. */
   private boolean appears(int at) {
     double[] b = tree.blocks;
-    double mx = 0.5 * (b[at] + b[at + 3]) - cx;
-    double my = 0.5 * (b[at + 1] + b[at + 4]) - cy;
-    double mz = 0.5 * (b[at + 2] + b[at + 5]) - cz;
-    double hx = HALF * (b[at + 3] - b[at]);
-    double hy = HALF * (b[at + 4] - b[at + 1]);
-    double hz = HALF * (b[at + 5] - b[at + 2]);
+    double mx = b[at] - cx;
+    double my = b[at + 1] - cy;
+    double mz = b[at + 2] - cz;
+    double hx = b[at + 3];
+    double hy = b[at + 4];
+    double hz = b[at + 5];
     double depth = mx * aheadX + my * aheadY + mz * aheadZ;
     double thick = hx * Math.abs(aheadX) + hy * Math.abs(aheadY) + hz * Math.abs(aheadZ);
     near = depth - thick - grid.depthSlack;
@@ -176,7 +174,7 @@ final class SightWalk {
   private void oneByOne(int node, int from, int end) {
     for (int i = from; i < end; i++) {
       int at = lists[i];
-      if (tree.blocker(node, path, cx, cy, cz, rays[at], rays[at + 1], rays[at + 2]) >= 0) {
+      if (alone.blocker(node, cx, cy, cz, rays[at], rays[at + 1], rays[at + 2]) >= 0) {
         rays[at + 5] = 0;
       }
     }
@@ -205,14 +203,15 @@ final class SightWalk {
           lists[found] = at;
           found += mayHide(at) ? 1 : 0;
         }
-        narrow(tree.below[2 * node + side], end, found);
+        narrow(tree.below[3 * node + side], end, found);
       }
     }
   }
 
-  /** The same products as {@link RayTree} forms for every ray, the planes formed once. */
+  /** The same products as {@link TreeTriangles} forms for every ray, the planes formed once. */
   private void triangle(int t, int from, int end) {
-    double[] c = tree.corners;
+    TreeTriangles triangles = tree.triangles;
+    double[] c = triangles.corners;
     int k = 9 * t;
     double x0 = c[k] - cx;
     double y0 = c[k + 1] - cy;
@@ -232,6 +231,10 @@ final class SightWalk {
     double wx = y0 * z1 - z0 * y1;
     double wy = z0 * x1 - x0 * z1;
     double wz = x0 * y1 - y0 * x1;
+    double nx = (y1 - y0) * (z2 - z0) - (z1 - z0) * (y2 - y0);
+    double ny = (z1 - z0) * (x2 - x0) - (x1 - x0) * (z2 - z0);
+    double nz = (x1 - x0) * (y2 - y0) - (y1 - y0) * (x2 - x0);
+    double height = nx * x0 + ny * y0 + nz * z0;
     for (int i = from; i < end; i++) {
       int at = lists[i];
       double dx = rays[at];
@@ -240,7 +243,9 @@ final class SightWalk {
       double u = ux * dx + uy * dy + uz * dz;
       double v = vx * dx + vy * dy + vz * dz;
       double w = wx * dx + wy * dy + wz * dz;
-      if (!RayTree.beside(u, v, w) && tree.standsBetween(t, cx, cy, cz, dx, dy, dz)) {
+      // An edge-on triangle gives a way without a number or without end, which is no hit.
+      if (!TreeTriangles.beside(u, v, w)
+          && triangles.between(height / (nx * dx + ny * dy + nz * dz), dx, dy, dz)) {
         rays[at + 5] = 0;
       }
     }

@@ -6,6 +6,7 @@ import ringbook.geometry.Box;
 import ringbook.geometry.Mesh;
 import ringbook.geometry.Patches;
 import ringbook.geometry.RayTree;
+import ringbook.geometry.RayWalk;
 import ringbook.geometry.Torus;
 import ringbook.geometry.Vec3;
 import ringbook.units.Angle;
@@ -45,10 +46,11 @@ final class RayTask {
 
   /** Every ray alone; gives how many are blocked. */
   long oneByOne(RayTree tree) {
+    RayWalk walk = new RayWalk(tree);
     long blocked = 0;
     for (Vec3 s : stations) {
       for (int i = 0; i < patches.count(); i++) {
-        if (tree.blocked(s.x(), s.y(), s.z(), patches.x(i), patches.y(i), patches.z(i))) {
+        if (walk.blocked(s.x(), s.y(), s.z(), patches.x(i), patches.y(i), patches.z(i))) {
           blocked++;
         }
       }
