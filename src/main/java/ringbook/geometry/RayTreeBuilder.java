@@ -193,7 +193,8 @@ final class RayTreeBuilder {
     Blocks.clear(middles, 0);
     for (int i = from; i < to; i++) {
       int b = 6 * order[i];
-      Blocks.grow(middles, 0, box[b] + box[b + 3], box[b + 1] + box[b + 4], box[b + 2] + box[b + 5]);
+      Blocks.grow(
+          middles, 0, box[b] + box[b + 3], box[b + 1] + box[b + 4], box[b + 2] + box[b + 5]);
     }
     int axis = 0;
     for (int k = 1; k < 3; k++) {
@@ -243,7 +244,8 @@ final class RayTreeBuilder {
     for (int b = 1; b < BINS; b++) {
       Blocks.join(sweep, 0, binBox, 6 * (b - 1));
       number += binCount[b - 1];
-      double cost = (number == 0 ? 0 : number * Blocks.area(sweep, 0)) + aboveCount[b] * aboveArea[b];
+      double cost =
+          (number == 0 ? 0 : number * Blocks.area(sweep, 0)) + aboveCount[b] * aboveArea[b];
       if (number > 0 && aboveCount[b] > 0 && cost < least) {
         least = cost;
         best = b;
