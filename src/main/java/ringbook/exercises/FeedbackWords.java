@@ -21,7 +21,7 @@ final class FeedbackWords implements Verdict.Cases<String> {
 
   @Override
   public String right() {
-    return mark.exercise().task().show(new RightWords(mark.exercise()));
+    return mark.exercise().task().show(new RightWords(mark.exercise(), mark.answer().text()));
   }
 
   @Override

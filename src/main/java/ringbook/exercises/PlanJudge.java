@@ -25,8 +25,8 @@ import ringbook.units.Numbers;
 
 /**
  * Holds a written plan against a scene: can each photograph be taken, are neighbours near enough to
- * be matched, does all hang together, is enough seen well. Photographs that cannot be taken are
- * told, and the others are judged.
+ * be matched, is enough seen well by those that hang together. Photographs that cannot be taken are
+ * told, and the others are judged; one that can be joined to no other shows nothing.
  */
 final class PlanJudge {
 
@@ -60,16 +60,25 @@ final class PlanJudge {
     laid.legs().forEach(this::reach);
     written.runs().forEach(this::step);
     if (taken.isEmpty()) {
-      return new PlanCheck(laid.photos(), 0, lacks, Optional.empty());
+      return new PlanCheck(laid.photos(), 0, 0, lacks, Optional.empty());
     }
     ShotPlan plan = new ShotPlan(taken);
     Coverage coverage = ground.coverage(plan);
     double shown = ground.shown(coverage);
-    boolean apart = coverage.graph().pieces().size() > 1;
-    if (lacks.isEmpty() && (apart || shown < covered)) {
-      lacks.add(found(plan, coverage, shown, apart));
+    List<Integer> joined = coverage.graph().pieces().get(0);
+    int loose = coverage.views().size() - joined.size();
+    double together = loose == 0 ? shown : ground.shown(only(coverage, joined));
+    if (together >= covered) {
+      shown = together;
+    } else if (lacks.isEmpty()) {
+      lacks.add(found(plan, coverage, shown, loose > 0));
     }
-    return new PlanCheck(laid.photos(), shown, lacks, Optional.of(coverage));
+    return new PlanCheck(laid.photos(), loose, shown, lacks, Optional.of(coverage));
+  }
+
+  /** What some of the photographs see without the others. */
+  private Coverage only(Coverage coverage, List<Integer> numbers) {
+    return Coverage.of(ground.seeing(), numbers.stream().map(coverage.views()::get).toList());
   }
 
   private void focus() {

@@ -117,7 +117,7 @@ public final class PlanTask implements Task {
   @Override
   public String answerHint(Reckoning reckoning) {
     return "a plan, such as rings: 24 at 10°, 16 at 50°; low ring: 24; top: 2 (how many photographs"
-        + " at which height; behind them, where you need it, a distance such as at 1.1 m or an arc"
+        + " at which elevation; behind them, where you need it, a distance such as at 1.1 m or an arc"
         + " such as without 30° to 80°; write turned over: before what is taken upside down)";
   }
 
@@ -127,10 +127,10 @@ public final class PlanTask implements Task {
     if (missing.isPresent()) {
       return NONE + missing.get() + ".";
     }
-    return "Your plan passes if it shows at least "
+    return "Your plan passes if those of its photographs that hang together show at least "
         + PlanJudge.percent(terms.covered())
-        + " of all that can be seen of the object well, if its photographs hang together, and if"
-        + " you can take each of them in this room. Up to "
+        + " of all that can be seen of the object well, and if you can take each of them in this"
+        + " room. Up to "
         + most(reckoning)
         + " photographs earn full marks; more earn less.";
   }
@@ -218,7 +218,17 @@ public final class PlanTask implements Task {
         + check.photos()
         + " photographs are more than it takes; up to "
         + most
-        + " earn full marks.";
+        + " earn full marks."
+        + loose(check);
+  }
+
+  /** What is said of photographs that are joined to no others; nothing without any. */
+  static String loose(PlanCheck check) {
+    return check.loose() == 0
+        ? ""
+        : " Photographs that share too little with the others to be joined: "
+            + check.loose()
+            + ". The rest will do without them.";
   }
 
   /** Judges on a surface of so many patches, to see whether a verdict is stable. */

@@ -1,12 +1,21 @@
 package ringbook.exercises;
 
+import ringbook.plans.WrittenPlan;
+
 /** What a learner is told whose answer is right, for each kind of task. */
 final class RightWords implements Task.Cases<String> {
 
   private final Exercise exercise;
+  private final String written;
 
-  RightWords(Exercise exercise) {
+  /**
+   * For one answer.
+   *
+   * @param written as handed in, right
+   */
+  RightWords(Exercise exercise, String written) {
     this.exercise = exercise;
+    this.written = written;
   }
 
   @Override
@@ -41,8 +50,16 @@ final class RightWords implements Task.Cases<String> {
 
   @Override
   public String plan(PlanTask task) {
-    return "Right: it shows what was asked for, hangs together, and takes no more than "
+    String loose =
+        WrittenPlan.read(written)
+            .plan()
+            .map(plan -> PlanTask.loose(task.check(plan, exercise.reckoning())))
+            .orElse("");
+    return (loose.isEmpty()
+            ? "Right: it shows what was asked for, hangs together, and takes no more than "
+            : "Right: what hangs together of it shows what was asked for, and it takes no more than ")
         + task.most(exercise.reckoning())
-        + " photographs.";
+        + " photographs."
+        + loose;
   }
 }

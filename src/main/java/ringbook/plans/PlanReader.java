@@ -131,7 +131,7 @@ final class PlanReader {
   }
 
   private static String example() {
-    return "write how many at which height, such as rings: 24 at 15°, 20 at 40°; top: 3";
+    return "write how many at which elevation, such as rings: 24 at 15°, 20 at 40°; top: 3";
   }
 
   private void word(String word) {
