@@ -58,7 +58,7 @@ final class RightWords implements Task.Cases<String> {
     return (loose.isEmpty()
             ? "Right: it shows what was asked for, hangs together, and takes no more than "
             : "Right: what hangs together of it shows what was asked for, and it takes no more than"
-                  + " ")
+                + " ")
         + task.most(exercise.reckoning())
         + " photographs."
         + loose;
