@@ -1,19 +1,14 @@
 /* The part of a page where readers see how far they are, write their names, and save, bring back or
-   clear their answers. Beside it RingbookDesk.hear(text): the one place in a page through which screen
-   readers are told what happened with answers. */
+   clear their answers. */
 (function () {
   "use strict";
   var answers = window.RingbookAnswers;
   var part = window.RingbookPage.part;
   var button = window.RingbookPage.button;
-  var heard = null;
+  var hear = window.RingbookPage.hear;
   var told = null;
   var total = null;
   var field = null;
-
-  function hear(text) {
-    heard.textContent = heard.textContent === text ? text + "\u00a0" : text;
-  }
 
   function tell(text) {
     told.textContent = text;
@@ -156,13 +151,11 @@
     layName(desk);
     layFiles(desk);
     told = part(desk, "p", "told-of");
-    heard = part(desk, "p", "heard");
-    heard.setAttribute("role", "status");
+    hear("");
     desk.hidden = false;
     answers.onChange(follow);
     follow("all");
   }
 
-  window.RingbookDesk = { hear: hear };
   document.addEventListener("DOMContentLoaded", begin);
 })();

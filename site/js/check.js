@@ -24,6 +24,7 @@
     this.id = box.getAttribute("data-exercise");
     this.title = box.getAttribute("data-title");
     this.kind = box.getAttribute("data-kind");
+    this.wanted = box.getAttribute("data-answer");
     this.options = Array.from(this.section.querySelectorAll(":scope > .options > li > span"));
     this.posed = this.gatherQuestion();
     this.own = { posed: this.posed.innerHTML, options: this.options.map(function (one) { return one.innerHTML; }) };
@@ -59,7 +60,13 @@
     this.before = part(foot, "span", "before");
     this.said = part(this.box, "div", "said");
     this.written = part(this.box, "p", "written");
-    this.box.addEventListener("focusin", function () { live.ready(function () {}); });
+    this.box.addEventListener("focusin", function () {
+      if (self.kind === "plan") {
+        live.warm();
+      } else {
+        live.ready(function () {});
+      }
+    });
     this.place.addEventListener("keydown", function (event) {
       if (event.key === "Enter" && event.target.matches("input")) {
         event.preventDefault();
@@ -118,7 +125,7 @@
     this.options.forEach(function (span, i) { span.innerHTML = options[i]; });
     this.whose.textContent = name ? "With the numbers of " + name + ". The worked solution below has the course’s." : "";
     this.controls = window.RingbookControls.make(this.kind, this.place,
-      { id: this.id, title: this.title, options: options, numbered: numbered },
+      { id: this.id, title: this.title, wanted: this.wanted, options: options, numbered: numbered },
       function () { self.changed(); });
     this.controls.write(answers.of(this.id).answer);
     this.said.textContent = "";
@@ -147,7 +154,7 @@
     var answer = this.controls.read();
     if (!answer) {
       this.said.textContent = "Give an answer first.";
-      window.RingbookDesk.hear("Give an answer first.");
+      window.RingbookPage.hear("Give an answer first.");
       return;
     }
     this.box.setAttribute("aria-busy", "true");
@@ -159,7 +166,7 @@
       }
       if (text === null) {
         self.said.textContent = "This answer cannot be checked here: " + fault + ".";
-        window.RingbookDesk.hear(self.said.textContent);
+        window.RingbookPage.hear(self.said.textContent);
         return;
       }
       var mark = JSON.parse(text);
@@ -182,7 +189,7 @@
       part(box, "summary", "", "How it comes about");
       mark.working.forEach(function (line) { part(box, "p", "", line); });
     }
-    window.RingbookDesk.hear(this.title + ": " + points(mark.credit) + ". " + mark.happened);
+    window.RingbookPage.hear(this.title + ": " + points(mark.credit) + ". " + mark.happened);
   };
 
   document.addEventListener("DOMContentLoaded", function () {

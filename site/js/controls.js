@@ -1,7 +1,7 @@
 /* What an exercise is answered with, by kind. RingbookControls.make(kind, place, question, changed) puts
    the controls into a place and gives {read, write}: read() is the answer as it stands on a sheet, such
-   as "b, d" or "1c 2a 3b"; write(answer) shows one. A question is {id, title, options, numbered}, texts
-   as XHTML; changed() is called whenever the reader changes something. */
+   as "b, d" or "1c 2a 3b"; write(answer) shows one. A question is {id, title, wanted, options, numbered}:
+   wanted says in plain words what an answer looks like, options and numbered are XHTML; changed() is called whenever the reader changes something. */
 (function () {
   "use strict";
   var part = window.RingbookPage.part;
@@ -37,7 +37,7 @@
   }
 
   function number(place, question, changed) {
-    var field = textField(place, "answer-" + question.id, "Your answer, with its unit");
+    var field = textField(place, "answer-" + question.id, "Your answer: " + question.wanted);
     field.addEventListener("input", changed);
     return {
       read: function () { return field.value.trim(); },
@@ -75,7 +75,7 @@
     if (!mends) {
       return items;
     }
-    var field = textField(place, "answer-" + question.id, "What it must be, with its unit");
+    var field = textField(place, "answer-" + question.id, "What it must be, with its unit if it has one");
     field.addEventListener("input", changed);
     return {
       read: function () { return (items.read() + " " + field.value.trim()).trim(); },

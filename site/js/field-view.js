@@ -59,14 +59,16 @@
       offer(JSON.stringify(window.RingbookShoot));
       return;
     }
-    live.ready(function () {
-      offer(JSON.stringify(JSON.parse(live.calc.fieldSheet())));
-    }, function (message) {
+    live.ask("fieldSheet", [], function (sheet, fault) {
+      if (sheet !== null) {
+        offer(JSON.stringify(JSON.parse(sheet)));
+        return;
+      }
       if (!plan) {
         offer(JSON.stringify(window.RingbookShoot));
       }
-      notice("Your own scene could not be worked out: " + message);
-    });
+      notice("Your own scene could not be worked out: " + fault);
+    }, "field sheet");
   }
 
   function offer(sheet) {

@@ -1,6 +1,6 @@
 /* The one way from a page to the calculations, as the global RingbookLive. Nothing is fetched before
-   it is asked for. Numbers and words are worked out in the page, by js/calc.js; figures and plans in a
-   worker, by js/sight.js.
+   it is asked for. Numbers and words are worked out in the page, by js/calc.js; figures and plans in
+   workers, by js/sight.js.
 
    ready(then, failed)   Fetches js/calc.js and js/course.js, once, opens the course with the reader's
                          scene and calls then(), at once if all stands ready; where they cannot be had,
@@ -21,10 +21,12 @@
                          the answer is out of date: the same was asked for the same exercise and learner
                          again while this one still waited. One that is being worked on is answered, so a slider may ask at will.
    ask(call, args, then, slot)
-                         The same with a function instead of a Promise, for "question", "mark", "judge"
-                         and "figure" of SightPage: then(answer) with JSON as text, or then(null,
-                         message). Of calls with one slot (any text) that still wait, only the latest is
-                         made and answered. A figure is not answered once the scene has changed.
+                         The same with a function instead of a Promise, for "question", "mark", "judge",
+                         "plan", "figure" and "fieldSheet" of SightPage: then(answer) with JSON as text, or
+                         then(null, message). Of calls with one slot (any text) that still wait, only the
+                         latest is made and answered. A figure or field sheet is not answered once the scene has
+                         changed.
+   warm()                Starts the workers and opens the course there, for a reader who is about to need them.
    scene.changes()       What the reader states otherwise than the course: {keys: [...], written: [...]},
                          as calc.change takes them; both empty for the course's own scene. Also before
                          ready, so that a page need not fetch anything for a reader without changes.
@@ -221,9 +223,12 @@
     }, failed);
   }
 
+  var ABOUT_SCENE = ["figure", "fieldSheet"];
+  var ABOUT_EXERCISE = ["question", "mark", "judge"];
+
   /* The exercise a call is about, if it is about one. */
   function exerciseOf(call, args) {
-    return call === "figure" ? null : args[0];
+    return ABOUT_EXERCISE.indexOf(call) >= 0 ? args[0] : null;
   }
 
   function asksForPlan(exercise) {
@@ -237,14 +242,22 @@
     }
   }
 
+  function warm() {
+    ready(function () {
+      lanes.forEach(function (lane) {
+        lane.add({ call: "figures", args: [], then: function () {}, slot: "warm", scene: changes });
+      });
+    });
+  }
+
   /* dropped(), if given, is called instead of then where the answer is not wanted any more. */
   function ask(call, args, then, slot, dropped) {
     ready(function () {
       var job = { call: call, args: args, then: then, slot: slot, dropped: dropped, scene: changes };
       if (exerciseOf(call, args) !== null && !window.RingbookCourse.exercises[args[0]]) {
         then(null, "the course has no exercise '" + args[0] + "'");
-      } else if (call === "figure") {
-        (window.RingbookCourse.patchwise.indexOf(args[0]) >= 0 ? slowLane : quickLane).add(job);
+      } else if (exerciseOf(call, args) === null) {
+        (call === "figure" && window.RingbookCourse.patchwise.indexOf(args[0]) >= 0 ? slowLane : quickLane).add(job);
       } else if (call === "judge" || asksForPlan(args[0])) {
         slowLane.add(job);
       } else {
@@ -379,7 +392,7 @@
     var openThere = false;
 
     function hangsOnScene(job) {
-      return exerciseOf(job.call, job.args) === null;
+      return ABOUT_SCENE.indexOf(job.call) >= 0;
     }
 
     function add(job) {
@@ -499,6 +512,7 @@
     mark: function (id, learner, answer) { return promised("mark", [id, learner, answer]); },
     judge: function (id, learner, plan, prefix) { return promised("judge", [id, learner, plan, prefix]); },
     ask: ask,
+    warm: warm,
     kept: kept,
     keep: keep,
     scene: {

@@ -21,11 +21,12 @@
   }
 
   function say(text) {
-    var heard = window.RingbookCard.isOpen() ? window.RingbookCard.status() : state;
-    if (heard !== state) {
+    var shown = window.RingbookCard.isOpen() ? window.RingbookCard.status() : state;
+    if (shown !== state) {
       state.textContent = "";
     }
-    heard.textContent = text;
+    shown.textContent = text;
+    window.RingbookPage.hear(text);
   }
 
   function counted(count, noun) {
@@ -77,7 +78,7 @@
     open.setAttribute("aria-haspopup", "dialog");
     open.addEventListener("click", function () { window.RingbookCard.open(); });
     state = part(box, "p", "state", "");
-    state.setAttribute("role", "status");
+    window.RingbookPage.hear("");
     back = part(box, "button", "plain", "Back to the course’s own");
     back.type = "button";
     back.hidden = true;

@@ -93,7 +93,30 @@
     return made;
   }
 
-  window.RingbookPage = { part: part, button: button };
+  var heard = null;
+  var hearing = 0;
+  var QUIET = 200;
+
+  /* Tells screen readers what happened: the only place for it on a page, so that nothing is said twice
+     and of what follows in quick succession, as under a slider, only the last. "" makes it ready. */
+  function hear(text) {
+    if (!heard) {
+      heard = part(document.body, "p", "heard");
+      heard.setAttribute("role", "status");
+    }
+    window.clearTimeout(hearing);
+    hearing = window.setTimeout(function () {
+      heard.textContent = text && heard.textContent === text ? text + "\u00a0" : text;
+    }, QUIET);
+  }
+
+  /* While a dialog shuts the rest of the page off, it is heard there; in null, in the page again. */
+  function hearIn(dialog) {
+    hear("");
+    (dialog || document.body).appendChild(heard);
+  }
+
+  window.RingbookPage = { part: part, button: button, hear: hear, hearIn: hearIn };
 
   document.addEventListener("DOMContentLoaded", function () {
     hangUpLamp();

@@ -1,6 +1,7 @@
 /* A plan as an answer, in two ways that follow each other: a line of text in the short notation, and a row
    of controls for each run of photographs. RingbookPlanRows.make gives {read, write} as
-   RingbookControls has them. What the plan would show is worked out beside it as it changes, in a worker. */
+   RingbookControls has them. Both the reading of the text and what the plan would show are worked out as it
+   changes, in workers; an answer to what has been written over since is left unheard. */
 (function () {
   "use strict";
   var live = window.RingbookLive;
@@ -14,9 +15,8 @@
     return text === "" ? "" : " at " + text + unit;
   }
 
-  /* One run in the notation; the calculations then bring the whole into its usual form. */
   function clause(row) {
-    var text = (row.turned ? "turned over: " : "standing: ") + row.kind + ": " + (row.photos || "1");
+    var text = row.photos || "1";
     text += row.kind === "rings" || row.kind === "strip" ? withUnit(row.elevation || "0", "°") : "";
     if (row.kind === "strip") {
       text += row.sort === "facing" ? " facing " + (row.from || "0") + "°" : "";
@@ -26,11 +26,29 @@
     return text + withUnit(row.standoff, " m");
   }
 
+  /* All runs in the notation, in the usual form of plans.WrittenPlan. */
+  function inShort(rows) {
+    var text = "";
+    rows.forEach(function (row, i) {
+      var before = rows[i - 1];
+      var turns = row.turned !== Boolean(before && before.turned);
+      if (before && !turns && before.kind === row.kind) {
+        text += ", ";
+      } else {
+        text += (before ? "; " : "") + (!turns ? "" : row.turned ? "turned over: " : "standing: ");
+        text += turns && row.kind === "rings" ? "" : row.kind + ": ";
+      }
+      text += clause(row);
+    });
+    return text;
+  }
+
   function Plan(place, question, changed) {
     this.question = question;
     this.changed = changed;
     this.rows = [];
     this.timer = 0;
+    this.asked = 0;
     this.prefix = "plan-" + (++count) + "-";
     var label = part(place, "label", "", "Your plan, in short");
     this.field = part(place, "textarea");
@@ -56,44 +74,73 @@
   };
 
   Plan.prototype.write = function (answer) {
-    var self = this;
+    window.clearTimeout(this.timer);
+    this.asked++;
     this.field.value = answer;
     this.rows = [];
     this.runs.textContent = "";
     this.look.textContent = "";
     this.unread.textContent = "";
     if (answer) {
-      live.ready(function () { self.fromText(); }, function () {});
+      this.fromText();
     }
   };
 
   Plan.prototype.wait = function (then) {
     window.clearTimeout(this.timer);
-    this.timer = window.setTimeout(function () { live.ready(then, function () {}); }, PAUSE);
+    this.asked++;
+    this.timer = window.setTimeout(then, PAUSE);
+  };
+
+  /* What the text says, unless it has changed when that is known. */
+  Plan.prototype.understand = function (then) {
+    var self = this;
+    var text = this.read();
+    if (!text) {
+      then({ rows: [] });
+      return;
+    }
+    var asked = ++this.asked;
+    live.ask("plan", [text], function (told, fault) {
+      if (self.asked !== asked) {
+        return;
+      }
+      if (told === null) {
+        self.unread.textContent = "Plans cannot be looked at here: " + fault + ".";
+        return;
+      }
+      then(JSON.parse(told));
+    }, "plan " + this.question.id);
+  };
+
+  Plan.prototype.say = function (plan) {
+    this.unread.textContent = plan.message ? "Cannot be read: " + plan.message + "; " + plan.help + "." : "";
+    this.field.setAttribute("aria-invalid", String(Boolean(plan.message)));
   };
 
   /* The rows that the text says; where it cannot be read they stay as they were. */
   Plan.prototype.fromText = function () {
-    var text = this.read();
-    var plan = text ? JSON.parse(live.calc.plan(text)) : { rows: [] };
-    this.unread.textContent = plan.message ? "Cannot be read: " + plan.message + "; " + plan.help + "." : "";
-    this.field.setAttribute("aria-invalid", String(Boolean(plan.message)));
-    if (!plan.message) {
-      this.rows = plan.rows;
-      this.show();
-      this.judge();
-    }
+    var self = this;
+    this.understand(function (plan) {
+      self.say(plan);
+      if (!plan.message) {
+        self.rows = plan.rows;
+        self.show();
+        self.judge();
+      }
+    });
   };
 
+  /* The text stands at once, so that nothing is lost that is checked at once. */
   Plan.prototype.fromRows = function () {
     var self = this;
+    this.field.value = inShort(this.rows);
+    this.changed();
     this.wait(function () {
-      var text = self.rows.map(clause).join("; ");
-      var plan = text ? JSON.parse(live.calc.plan(text)) : { text: "" };
-      self.field.value = plan.message ? text : plan.text;
-      self.unread.textContent = plan.message ? "Cannot be read: " + plan.message + "; " + plan.help + "." : "";
-      self.changed();
-      self.judge();
+      self.understand(function (plan) {
+        self.say(plan);
+        self.judge();
+      });
     });
   };
 

@@ -57,7 +57,7 @@
     function moved(li) {
       settle();
       changed();
-      window.RingbookDesk.hear("Step " + li.getAttribute("data-letter") + " is now number " +
+      window.RingbookPage.hear("Step " + li.getAttribute("data-letter") + " is now number " +
         (items().indexOf(li) + 1) + " of " + items().length + ".");
     }
 

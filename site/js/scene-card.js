@@ -111,7 +111,6 @@
   function foot() {
     var box = part(dialog, "div", "card-foot");
     status = part(box, "p", "state");
-    status.setAttribute("role", "status");
     button(box, "plain", "Back to the course’s own", function () { take(entries.clear); });
   }
 
@@ -304,11 +303,13 @@
       }
       fill();
       if (!dialog.open) {
+        live.warm();
         /* Beside the text where there is room, over it where there is none. */
         if (window.matchMedia("(min-width: 62rem)").matches) {
           dialog.show();
         } else {
           dialog.showModal();
+          window.RingbookPage.hearIn(dialog);
         }
       }
       status.textContent = "";
@@ -337,6 +338,7 @@
 
   function close() {
     dialog.close();
+    window.RingbookPage.hearIn(null);
     window.RingbookOwnScene.rest();
     document.querySelector(".mine .take").focus();
   }

@@ -3,13 +3,12 @@ package ringbook.browser;
 import org.teavm.jso.JSExport;
 import ringbook.ledger.Ledger;
 import ringbook.ledger.Outcome;
-import ringbook.plans.FieldSheet;
 import ringbook.values.Expressions;
 
 /**
  * What the script of a page may call at once: numbers, words and all exercises but those that ask
- * for a plan. What draws or looks at the object patch by patch is {@link SightPage}'s. Texts go in;
- * texts, numbers or JSON come out. One course and one scene are open at a time: first {@link
+ * for a plan. What draws, plans or looks at the object patch by patch is {@link SightPage}'s. Texts
+ * go in; texts, numbers or JSON come out. One course and one scene are open at a time: first {@link
  * #open}, then {@link #change} as often as the reader states something else. Whatever a reader
  * writes gets an answer in words; a call throws only where the script itself is wrong, such as for
  * a name that does not exist.
@@ -65,15 +64,6 @@ public final class Page {
   @JSExport
   public static String mark(String exercise, String learner, String answer) {
     return course.exercise(exercise).mark(learner, answer);
-  }
-
-  /**
-   * A plan read: {@code {text, rows}} with its usual text and what its runs say, each {@code {kind,
-   * photos, turned, elevation, standoff, sort, from, to}}; or {@code {message, help}}.
-   */
-  @JSExport
-  public static String plan(String text) {
-    return PlanJson.read(text);
   }
 
   /**
@@ -171,11 +161,5 @@ public final class Page {
   @JSExport
   public static String working(String key) {
     return WorkingJson.of(course.reckoning(), key);
-  }
-
-  /** The plan of the open scene as it is walked on the day; see {@link FieldJson}. */
-  @JSExport
-  public static String fieldSheet() {
-    return FieldJson.of(FieldSheet.of(course.reckoning()));
   }
 }

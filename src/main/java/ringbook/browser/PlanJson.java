@@ -25,7 +25,7 @@ final class PlanJson {
         .toString();
   }
 
-  /** See {@link Page#plan}. */
+  /** See {@link SightPage#plan}. */
   static String read(String text) {
     PlanReading reading = WrittenPlan.read(text);
     if (reading.plan().isEmpty()) {

@@ -4,10 +4,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.teavm.jso.JSExport;
 import ringbook.figures.FigureShelf;
+import ringbook.plans.FieldSheet;
 
 /**
- * What the script of the pages' worker may call: everything that draws, and everything that looks
- * at the object patch by patch, such as exercises that ask for a plan. What both scripts have goes
+ * What the script of the pages' worker may call: everything that draws, everything that has to do
+ * with plans, and everything that looks at the object patch by patch. What both scripts have goes
  * by one name and does the same as in {@link Page}.
  */
 public final class SightPage {
@@ -50,6 +51,15 @@ public final class SightPage {
   }
 
   /**
+   * A plan read: {@code {text, rows}} with its usual text and what its runs say, each {@code {kind,
+   * photos, turned, elevation, standoff, sort, from, to}}; or {@code {message, help}}.
+   */
+  @JSExport
+  public static String plan(String text) {
+    return PlanJson.read(text);
+  }
+
+  /**
    * What a plan would come to that is asked for by an exercise that was taken up: {@code {photos,
    * most, shown, covered, passes, lacks, figure}}, with shown and covered in percent, figure as of
    * {@link #figure}; or {@code {message, help}} where it cannot be read.
@@ -85,5 +95,11 @@ public final class SightPage {
     JsonText out = new JsonText();
     FigureJson.write(FigureShelf.draw(name, chosen, course.reckoning(), idPrefix), out);
     return out.toString();
+  }
+
+  /** The plan of the open scene as it is walked on the day; see {@link FieldJson}. */
+  @JSExport
+  public static String fieldSheet() {
+    return FieldJson.of(FieldSheet.of(course.reckoning()));
   }
 }

@@ -43,8 +43,9 @@ public final class SceneDraft {
   private boolean depthChanged;
   private boolean focalLengthChanged;
   private Optional<Shape> shape = Optional.empty();
-  private boolean shapeStated;
-  private ShapeSize shapeSize;
+
+  /** Of the form that is stated here; null where none is, or only that of an earlier scene. */
+  private ShapeSize statedShape;
 
   /** An empty draft. */
   public SceneDraft() {}
@@ -83,8 +84,7 @@ public final class SceneDraft {
     copy.depthChanged = depthChanged;
     copy.focalLengthChanged = focalLengthChanged;
     copy.shape = shape;
-    copy.shapeStated = shapeStated;
-    copy.shapeSize = shapeSize;
+    copy.statedShape = statedShape;
     return copy;
   }
 
@@ -140,7 +140,7 @@ public final class SceneDraft {
       numbers.remove("subject.depth");
     }
     if (field.key().equals("subject.name") && !word.equals(words.get(field.key()))) {
-      shape = shapeStated ? shape : Optional.empty(); // another object
+      shape = statedShape != null ? shape : Optional.empty(); // another object
     }
     return set(field, word);
   }
@@ -187,8 +187,7 @@ public final class SceneDraft {
   /** States the form of the object; its sizes must come near those stated. */
   public SceneDraft shape(Shape stated) {
     shape = Optional.of(stated);
-    shapeStated = true;
-    shapeSize = null;
+    statedShape = new ShapeSize(stated);
     return this;
   }
 
@@ -353,15 +352,12 @@ public final class SceneDraft {
               "a round object has one diameter",
               "leave 'depth' out or make it equal to 'width'"));
     }
-    if (shapeStated) {
+    if (statedShape != null) {
       double width = numbers.get("subject.width");
       Vec3 stated =
           new Vec3(
               width, numbers.getOrDefault("subject.depth", width), numbers.get("subject.height"));
-      if (shapeSize == null) {
-        shapeSize = ShapeSize.of(shape.orElseThrow()); // looks at thousands of triangles
-      }
-      shapeSize.compare(stated).ifPresent(faults::add);
+      statedShape.compare(stated).ifPresent(faults::add);
     }
   }
 

@@ -18,31 +18,35 @@ final class ShapeSize {
   /** Solids give the form and are stretched to the sizes stated, up to double or half. */
   private static final double SOLIDS_SLACK = 1;
 
-  /** As measured on its triangles, in metres; empty where nothing is left of the shape. */
-  private final Optional<Vec3> size;
+  private final Shape shape;
 
-  private final double slack;
+  /** As measured on its triangles, in metres: (0, 0, 0) where nothing is left; null until asked. */
+  private Vec3 size;
 
-  private ShapeSize(Optional<Vec3> size, double slack) {
-    this.size = size;
-    this.slack = slack;
+  /** The size of a form; thousands of triangles are measured for it when it is first asked for. */
+  ShapeSize(Shape shape) {
+    this.shape = shape;
   }
 
-  /** The size of a form. */
-  static ShapeSize of(Shape shape) {
-    Mesh mesh = shape.mesh(new Length(shape.bounds().diagonal() / 40));
+  private Vec3 size() {
+    if (size == null) {
+      Mesh mesh = shape.mesh(new Length(shape.bounds().diagonal() / 40));
+      size = mesh.triangles() == 0 ? new Vec3(0, 0, 0) : mesh.bounds().size();
+    }
+    return size;
+  }
+
+  private double slack() {
     boolean scan = shape.solids().stream().anyMatch(placed -> placed.solid() instanceof Scan);
-    return new ShapeSize(
-        mesh.triangles() == 0 ? Optional.empty() : Optional.of(mesh.bounds().size()),
-        scan ? MESH_SLACK : SOLIDS_SLACK);
+    return scan ? MESH_SLACK : SOLIDS_SLACK;
   }
 
   /** What is wrong, if the form is not about as large as {@code stated}, in metres. */
   Optional<Fault> compare(Vec3 stated) {
-    if (size.isEmpty()) {
+    Vec3 found = size();
+    if (found.norm() == 0) {
       return Optional.of(fault("nothing is left of the shape", "take less of it away"));
     }
-    Vec3 found = size.get();
     Optional<Fault> height = with("high", found.z(), "height", stated.z());
     Optional<Fault> width = with("wide", found.x(), "width", stated.x());
     Optional<Fault> depth = with("deep", found.y(), "depth", stated.y());
@@ -51,6 +55,7 @@ final class ShapeSize {
 
   private Optional<Fault> with(String how, double metres, String field, double stated) {
     double ratio = metres / stated;
+    double slack = slack();
     if (ratio <= 1 + slack && ratio >= 1 / (1 + slack)) {
       return Optional.empty();
     }

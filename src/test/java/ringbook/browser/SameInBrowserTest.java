@@ -47,6 +47,14 @@ final class SameInBrowserTest {
   private static final List<String> ANSWERS =
       List.of("", "42 cm", "0,5 m", "30", "f/5.6", "1/60 s", "12°", "75 %", "b", "a, c", "brick");
 
+  private static final List<String> PLANS =
+      List.of(
+          "rings: 24 at 15°, 20 at 40°",
+          "low ring: 24; top: 3; turned over: 12 at -10.5° without -30° to 150° at 1.1 m",
+          "strip: 6 at 0° facing 180°",
+          "rings: 24 at",
+          "brick");
+
   private static final String[] EXPRESSIONS = {
     "subject.height",
     "subject.height.in(\"inches\")",
@@ -119,7 +127,7 @@ final class SameInBrowserTest {
     }
     if (seed % PART == 0) {
       calls.add("evaluate", (Object) EXPRESSIONS).add("holds", (Object) EXPRESSIONS).add("fields");
-      calls.add("fieldSheet");
+      calls.far("fieldSheet");
     }
     RandomChanges changes = new RandomChanges(seed);
     for (int i = 0; i < 2; i++) {
@@ -201,6 +209,7 @@ final class SameInBrowserTest {
     }
     if (plan) {
       calls.far("judge", id, "", "rings: 5 at 15°", "a-").far("judge", id, "", "brick", "a-");
+      PLANS.forEach(text -> calls.far("plan", text));
     }
     return calls;
   }

@@ -16,8 +16,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import ringbook.Scenes;
+import ringbook.geometry.Ball;
+import ringbook.geometry.Shape;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
+import ringbook.shots.Scene;
+import ringbook.shots.SceneDraft;
 
 /** What holds for every figure. */
 final class FigureShelfTest {
@@ -98,6 +102,22 @@ final class FigureShelfTest {
     } finally {
       Locale.setDefault(before);
     }
+  }
+
+  /** Two objects of the same sizes but another form are told apart only by looking at them. */
+  @ParameterizedTest
+  @MethodSource("names")
+  void patchwise_are_those_that_look_at_the_form_of_the_object(String name) {
+    Scene plain = Scenes.pot();
+    Scene ball = SceneDraft.of(plain).shape(Shape.of(new Ball(plain.subject().height()))).build();
+    boolean differs = !draw(name, plain, "a").svg().equals(draw(name, ball, "a").svg());
+    assertThat(FigureShelf.patchwise().contains(name)).isEqualTo(differs);
+  }
+
+  @Test
+  void patchwise_are_figures() {
+    assertThat(FigureShelf.names()).containsAll(FigureShelf.patchwise());
+    assertThat(FigureShelf.patchwise()).isNotEmpty().doesNotHaveDuplicates();
   }
 
   @ParameterizedTest

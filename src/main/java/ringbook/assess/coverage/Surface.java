@@ -4,7 +4,6 @@ import ringbook.geometry.Mesh;
 import ringbook.geometry.Patches;
 import ringbook.geometry.RayTree;
 import ringbook.shots.Scene;
-import ringbook.units.Length;
 import ringbook.units.Num;
 
 /**
@@ -31,8 +30,7 @@ public record Surface(Patches patches, RayTree tree) {
    * @param wanted about how many patches, at least 1
    */
   public static Surface standing(Scene scene, int wanted) {
-    Length edge = scene.subject().height().plus(scene.subject().width()).times(1.0 / 40);
-    return of(scene.standing(edge), wanted);
+    return Stood.of(scene).surface(wanted);
   }
 
   /** Some of its patches, hidden by all of it. */

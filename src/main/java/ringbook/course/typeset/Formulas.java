@@ -1,6 +1,6 @@
 package ringbook.course.typeset;
 
-import java.awt.geom.AffineTransform;
+import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
@@ -68,11 +68,15 @@ public final class Formulas {
   }
 
   private static String drawing(Box box, String tex, String speech) {
-    OutlineGraphics graphics = new OutlineGraphics();
+    OutlineGraphics graphics = new OutlineGraphics(EM);
     box.draw(graphics, 0, 0);
-    Path2D outline = graphics.outline();
-    outline.transform(AffineTransform.getScaleInstance(EM, EM));
-    Rectangle2D drawn = outline.getBounds2D();
+    Path2D all = new Path2D.Double();
+    StringBuilder letters = new StringBuilder();
+    for (Shape piece : graphics.pieces()) {
+      all.append(piece, false);
+      letters.append(PathText.of(piece));
+    }
+    Rectangle2D drawn = all.getBounds2D();
     // Slanted letters lean out of their box.
     long left = Math.min(0, (long) Math.floor(drawn.getMinX()));
     long right = Math.max(whole(box.getWidth()), (long) Math.ceil(drawn.getMaxX()));
@@ -91,7 +95,7 @@ public final class Formulas {
         + "\" data-tex=\""
         + escaped(tex)
         + "\"><path fill=\"currentColor\" d=\""
-        + PathText.of(outline)
+        + letters
         + "\"/></svg>";
   }
 

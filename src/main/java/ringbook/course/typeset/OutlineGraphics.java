@@ -9,37 +9,49 @@ import java.awt.Image;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.ImageObserver;
 import java.awt.image.RenderedImage;
 import java.awt.image.renderable.RenderableImage;
 import java.text.AttributedCharacterIterator;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.batik.ext.awt.g2d.AbstractGraphics2D;
 import org.apache.batik.ext.awt.g2d.GraphicContext;
 
-/** Gathers all that is drawn on it as one outline; knows no pixels and no pictures. */
+/**
+ * Gathers the outlines of all that is drawn on it, letter by letter; knows no pixels and no
+ * pictures.
+ */
 final class OutlineGraphics extends AbstractGraphics2D {
 
   private static final FontRenderContext UNHINTED =
       new FontRenderContext(new AffineTransform(), true, true);
 
-  private final Path2D.Double outline = new Path2D.Double(Path2D.WIND_NON_ZERO);
+  private final List<Shape> pieces = new ArrayList<>();
+  private final double units;
 
-  OutlineGraphics() {
+  /**
+   * Nothing drawn yet.
+   *
+   * @param units how many units of what is written are one of what is drawn
+   */
+  OutlineGraphics(double units) {
     super(true);
+    this.units = units;
     gc = new GraphicContext();
     gc.setColor(Color.BLACK);
   }
 
-  /** All that was drawn. */
-  Path2D outline() {
-    return outline;
+  /** All that was drawn, in this order, in the given units. */
+  List<Shape> pieces() {
+    AffineTransform scale = AffineTransform.getScaleInstance(units, units);
+    return pieces.stream().map(scale::createTransformedShape).toList();
   }
 
   @Override
   public void fill(Shape shape) {
-    outline.append(getTransform().createTransformedShape(shape), false);
+    pieces.add(getTransform().createTransformedShape(shape));
   }
 
   @Override
@@ -47,9 +59,21 @@ final class OutlineGraphics extends AbstractGraphics2D {
     fill(getStroke().createStrokedShape(shape));
   }
 
+  /**
+   * Letters stand at whole units, so that one letter has the same outline wherever it stands, and a
+   * page with hundreds of formulas can share it.
+   */
   @Override
   public void drawString(String text, float x, float y) {
-    fill(getFont().createGlyphVector(UNHINTED, text).getOutline(x, y));
+    AffineTransform at = getTransform();
+    at.translate(x, y);
+    AffineTransform whole =
+        AffineTransform.getTranslateInstance(
+            Math.rint(at.getTranslateX() * units) / units - at.getTranslateX(),
+            Math.rint(at.getTranslateY() * units) / units - at.getTranslateY());
+    whole.concatenate(at);
+    Shape letters = getFont().createGlyphVector(UNHINTED, text).getOutline();
+    pieces.add(whole.createTransformedShape(letters));
   }
 
   @Override

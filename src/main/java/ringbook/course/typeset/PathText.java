@@ -3,7 +3,10 @@ package ringbook.course.typeset;
 import java.awt.Shape;
 import java.awt.geom.PathIterator;
 
-/** Writes an outline as the data of an SVG path, in whole units, with relative steps. */
+/**
+ * Writes an outline as the data of an SVG path, in whole units: one {@code M} with where it begins,
+ * then relative steps, which are the same wherever the outline stands.
+ */
 public final class PathText {
 
   private static final String MARKS = "MLQCZ";
@@ -39,7 +42,8 @@ public final class PathText {
         && Math.round(points[1]) == y) {
       return;
     }
-    out.append(Character.toLowerCase(MARKS.charAt(kind)));
+    char mark = MARKS.charAt(kind);
+    out.append(out.length() == 0 ? mark : Character.toLowerCase(mark));
     long fromX = x;
     long fromY = y;
     for (int i = 0; i < POINTS[kind]; i++) {

@@ -35,7 +35,7 @@ public final class SiteOutput implements Output {
     Assets.copyTo(site);
     PlacedStyles styles = new PlacedStyles();
     for (Map.Entry<String, String> page : pages(course, styles).entrySet()) {
-      Files.writeString(site.resolve(page.getKey()), page.getValue());
+      Files.writeString(site.resolve(page.getKey()), SharedLetters.in(page.getValue()));
     }
     Files.writeString(site.resolve(Assets.PLACED), styles.sheet());
     if (isLive(course)) {

@@ -62,6 +62,16 @@ final class CheckInPageTest {
         .allMatch(address -> address.startsWith("file:"));
   }
 
+  private static String label(String id) {
+    return exercise(id).findElement(By.cssSelector("label[for='answer-" + id + "']")).getText();
+  }
+
+  @Test
+  void a_field_says_what_is_wanted() {
+    assertThat(label("ring-height")).isEqualTo("Your answer: a length, with its unit");
+    assertThat(label("ring-count")).isEqualTo("Your answer: a whole number");
+  }
+
   @Test
   void a_right_answer_in_any_unit_earns_the_point() {
     assertThat(said("ring-height", "83 cm")).startsWith("1 of 1 point");

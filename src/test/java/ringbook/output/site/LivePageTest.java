@@ -475,4 +475,34 @@ final class LivePageTest {
         .isEqualTo(0L);
     assertThat(browser.console()).as(state).isEmpty();
   }
+
+  /** Counts how often the one place changes through which screen readers are told. */
+  private static final String LISTEN =
+      "window.told = []; new MutationObserver(() => told.push("
+          + "document.querySelector('[role=status]').textContent))"
+          + ".observe(document.querySelector('[role=status]'), {childList: true})";
+
+  @Test
+  void screen_readers_are_told_once_of_many_changes() {
+    for (Size size : List.of(Size.PHONE, Size.DESKTOP)) {
+      browser.look(size, false);
+      fresh("one-ring");
+      openCard();
+      String live = "return document.querySelectorAll('[role=status], [aria-live]').length";
+      assertThat(browser.run(live)).isEqualTo(1L);
+      assertThat(
+              browser.run(
+                  "return document.querySelector('dialog:modal') === null ||"
+                      + " document.querySelector('dialog:modal [role=status]') !== null"))
+          .as("heard although the card shuts the page off")
+          .isEqualTo(true);
+      browser.run(LISTEN);
+      browser.run(
+          "for (let cm = 40; cm < 60; cm++) { RingbookLive.scene.set(['subject.height'], [cm + ' cm']); }");
+      until("told.length > 0");
+      assertThat((List<?>) browser.run("return told"))
+          .hasSize(1)
+          .allMatch(text -> text.toString().matches("(\\d+|No) numbers? on this page changed\\."));
+    }
+  }
 }
