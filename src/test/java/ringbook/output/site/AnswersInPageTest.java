@@ -73,8 +73,9 @@ final class AnswersInPageTest {
           assertThat(reader.check(id, mouse)).as("%s %s", id, wrong).doesNotStartWith("1 of 1");
           reader.give(kind, id, right, mouse);
           assertThat(reader.check(id, mouse)).as("%s %s", id, right).startsWith("1 of 1 point");
-          assertThat(reader.browser().one(".heard").getDomProperty("textContent"))
-              .contains("1 of 1 point");
+          reader
+              .browser()
+              .until("document.querySelector('.heard').textContent.includes('1 of 1 point')");
         });
     assertThat(reader.browser().one(".tally").getText()).startsWith(kinds.size() + " of ");
   }

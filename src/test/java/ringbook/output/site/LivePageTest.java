@@ -498,7 +498,8 @@ final class LivePageTest {
           .isEqualTo(true);
       browser.run(LISTEN);
       browser.run(
-          "for (let cm = 40; cm < 60; cm++) { RingbookLive.scene.set(['subject.height'], [cm + ' cm']); }");
+          "for (let cm = 40; cm < 60; cm++) {"
+              + " RingbookLive.scene.set(['subject.height'], [cm + ' cm']); }");
       until("told.length > 0");
       assertThat((List<?>) browser.run("return told"))
           .hasSize(1)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,9 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.Deflater;
 import java.util.zip.GZIPOutputStream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -33,16 +32,9 @@ final class PageSizeTest {
   private static final Pattern FETCHED =
       Pattern.compile("<(?:script src|link rel=\"stylesheet\" href)=\"([^\"]*)\"");
 
-  @TempDir static Path dir;
-
-  @BeforeAll
-  static void write() throws IOException {
-    DemoSite.write(dir);
-  }
-
   /** Files of the lessons, with those they fetch at once. */
   static List<String> lessons() throws IOException {
-    try (Stream<Path> pages = Files.list(dir.resolve("site"))) {
+    try (Stream<Path> pages = Files.list(file(""))) {
       return pages
           .map(page -> page.getFileName().toString())
           .filter(name -> name.endsWith(".html"))
@@ -52,11 +44,15 @@ final class PageSizeTest {
     }
   }
 
+  private static Path file(String name) throws IOException {
+    return DemoSite.shared().folder().resolve("site").resolve(name);
+  }
+
   private static String text(String name) {
     try {
-      return Files.readString(dir.resolve("site").resolve(name));
+      return Files.readString(file(name));
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -68,7 +64,7 @@ final class PageSizeTest {
             def.setLevel(Deflater.BEST_COMPRESSION);
           }
         }) {
-      Files.copy(dir.resolve("site").resolve(name), out);
+      Files.copy(file(name), out);
     }
     return bytes.size();
   }
@@ -95,7 +91,7 @@ final class PageSizeTest {
   void there_are_lessons_and_the_typefaces_stay_as_they_are() throws IOException {
     assertThat(lessons()).hasSizeGreaterThan(10);
     long fonts = 0;
-    try (Stream<Path> files = Files.list(dir.resolve("site/fonts"))) {
+    try (Stream<Path> files = Files.list(file("fonts"))) {
       for (Path file : files.toList()) {
         fonts += Files.size(file);
       }

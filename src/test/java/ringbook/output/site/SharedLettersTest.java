@@ -57,7 +57,7 @@ final class SharedLettersTest {
     String page = page(tex);
     assertThat(found("( d=\"M[^\"]*)", page)).hasSize(1);
     String shared = SharedLetters.in(page);
-    assertThat(unshared(shared).replaceAll("<svg class=\"letters\".*?</svg>\\n", ""))
+    assertThat(unshared(shared).replaceAll("(?s)<svg class=\"letters\".*?</svg>\\n", ""))
         .isEqualToIgnoringNewLines(page.replaceAll("<path fill=\"[^\"]*\" d=\"([^\"]*)\"/>", "$1"));
   }
 
