@@ -15,7 +15,8 @@ final class SharedLetters {
 
   private static final Pattern FORMULA =
       Pattern.compile(
-          "(<svg class=\"[^\"]*\\bmath\"[^<]*>)<path fill=\"currentColor\" d=\"(M[^\"]*+)\"/></svg>");
+          "(<svg class=\"[^\"]*\\bmath\"[^<]*>)<path fill=\"currentColor\""
+              + " d=\"(M[^\"]*+)\"/></svg>");
 
   /** See {@link ringbook.course.typeset.PathText}. */
   private static final Pattern LETTER = Pattern.compile("M(-?\\d+) ?(-?\\d+)([^M]*+)");

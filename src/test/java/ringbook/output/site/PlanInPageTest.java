@@ -39,7 +39,8 @@ final class PlanInPageTest {
   /** Runs of all kinds. */
   private static final String MIXED =
       "rings: 24 at -10°, 20 at 40° without 30° to 150°; low ring: 12 from 0° to 90°; top: 3;"
-          + " strip: 6 at 0° facing 180° at 1.1 m; turned over: 20 at 15°; top: 5; standing: 8 at 30°";
+          + " strip: 6 at 0° facing 180° at 1.1 m; turned over: 20 at 15°; top: 5; standing: 8 at"
+          + " 30°";
 
   @Test
   void what_is_checked_at_once_is_what_the_rows_say_in_the_usual_form() throws IOException {
