@@ -17,19 +17,26 @@ import ringbook.units.Numbers;
 /** A plan of several legs: all stations seen from above, or from the side. */
 public final class ShotRings {
 
-  private static final double WIDTH = 560;
-  private static final double HEIGHT = 490;
   private static final double TICK = 11;
 
+  private static final Box LARGE = new Box(0, 0, 560, 490);
+
+  /** For half the width of a page, where the letters of a large one could not be read. */
+  private static final Box SMALL = new Box(0, 0, 360, 330);
+
+  private final double width;
+  private final double height;
   private final Scene scene;
   private final ShotPlan plan;
   private final SvgWriter svg;
   private final LabelPlacer placer;
 
-  private ShotRings(Scene scene, ShotPlan plan, String idPrefix) {
+  private ShotRings(Scene scene, ShotPlan plan, Box paper, String idPrefix) {
     this.scene = scene;
     this.plan = plan;
-    svg = new SvgWriter(WIDTH, HEIGHT, idPrefix);
+    width = paper.width();
+    height = paper.height();
+    svg = new SvgWriter(width, height, idPrefix);
     placer = new LabelPlacer(svg.paper().grown(-4));
   }
 
@@ -39,7 +46,12 @@ public final class ShotRings {
    * @param idPrefix put before every id
    */
   public static Figure above(Scene scene, ShotPlan plan, String idPrefix) {
-    return new ShotRings(scene, plan, idPrefix).fromAbove();
+    return new ShotRings(scene, plan, LARGE, idPrefix).fromAbove(true);
+  }
+
+  /** As {@link #above} on a smaller paper, beside {@link #smallSide}, which names the legs. */
+  public static Figure smallAbove(Scene scene, ShotPlan plan, String idPrefix) {
+    return new ShotRings(scene, plan, SMALL, idPrefix).fromAbove(false);
   }
 
   /**
@@ -48,7 +60,12 @@ public final class ShotRings {
    * @param idPrefix put before every id
    */
   public static Figure side(Scene scene, ShotPlan plan, String idPrefix) {
-    return new ShotRings(scene, plan, idPrefix).fromTheSide();
+    return new ShotRings(scene, plan, LARGE, idPrefix).fromTheSide();
+  }
+
+  /** As {@link #side} on a smaller paper. */
+  public static Figure smallSide(Scene scene, ShotPlan plan, String idPrefix) {
+    return new ShotRings(scene, plan, SMALL, idPrefix).fromTheSide();
   }
 
   private static double floor(Station station) {
@@ -63,9 +80,9 @@ public final class ShotRings {
     return farthest;
   }
 
-  private Figure fromAbove() {
-    double half = HEIGHT / 2 - 42;
-    View view = new View(half / farthest(), new Point(WIDTH / 2, HEIGHT / 2 - 4));
+  private Figure fromAbove(boolean named) {
+    double half = height / 2 - 42;
+    View view = new View(half / farthest(), new Point(width / 2, height / 2 - 4));
     List<Label> names = obstacles(view);
     SubjectOutline.draw(svg, view, scene.subject());
     for (Leg leg : plan.legs()) {
@@ -73,7 +90,7 @@ public final class ShotRings {
         tick(view, station, leg.setup().pose());
       }
     }
-    for (Leg leg : plan.legs()) {
+    for (Leg leg : named ? plan.legs() : List.<Leg>of()) {
       Station first = leg.stations().get(0);
       Point at = view.at(first.position().x(), first.position().y());
       Point out = at.towards(view.origin().directionTo(at), 14);
@@ -86,9 +103,11 @@ public final class ShotRings {
       svg.text(placer.place(name, places));
     }
     for (Label name : names) {
-      svg.text(placer.beside(name, 0));
+      double room = TextWidth.of(name.text(), name.size()) / 2 + 4;
+      double x = Math.max(room, Math.min(width - room, name.at().x()));
+      svg.text(placer.beside(name.movedTo(new Point(x, name.at().y()), Anchor.MIDDLE), 0));
     }
-    ScaleBar.draw(svg, placer, new Point(16, HEIGHT - 16), view.scale());
+    ScaleBar.draw(svg, placer, new Point(16, height - 16), view.scale());
     String text =
         "Seen from above, the door side below: the stations of all legs, each a tick that points"
             + " where it looks; hollow ones are for the object turned over.";
@@ -136,7 +155,7 @@ public final class ShotRings {
     }
     double room = 0.06 * (high - low);
     Box metres = new Box(-half, low - room, farthest(), high + room);
-    View view = View.showing(metres, new Box(40, 30, WIDTH - 130, HEIGHT - 40));
+    View view = View.showing(metres, new Box(20, 30, width - 130, height - 40));
     Point left = view.at(-1.3 * half, table);
     Point right = view.at(1.3 * half, table);
     svg.box(
@@ -164,7 +183,7 @@ public final class ShotRings {
       }
       svg.text(placer.place(name, places));
     }
-    ScaleBar.draw(svg, placer, new Point(16, HEIGHT - 10), view.scale());
+    ScaleBar.draw(svg, placer, new Point(16, height - 10), view.scale());
     String text =
         "Seen from the side: the object on its table, and every station by its height and its"
             + " distance along the floor; hollow ones are for the object turned over.";

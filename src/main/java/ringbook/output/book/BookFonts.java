@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -53,23 +55,24 @@ final class BookFonts {
     }
   }
 
-  private final List<Face> faces;
+  private final Map<Face, TrueTypeFont> faces;
   private final List<CmapLookup> letters;
 
-  private BookFonts(List<Face> faces, List<CmapLookup> letters) {
+  private BookFonts(Map<Face, TrueTypeFont> faces, List<CmapLookup> letters) {
     this.faces = faces;
     this.letters = letters;
   }
 
   /** Reads the fonts from the class path. */
   static BookFonts liberation() throws IOException {
-    List<Face> faces = new ArrayList<>();
+    Map<Face, TrueTypeFont> faces = new LinkedHashMap<>();
     List<CmapLookup> letters = new ArrayList<>();
     for (String family : FAMILIES) {
       for (String style : STYLES) {
         Face face = new Face(family, style);
-        faces.add(face);
-        letters.add(face.open().getUnicodeCmapLookup());
+        TrueTypeFont font = face.open();
+        faces.put(face, font);
+        letters.add(font.getUnicodeCmapLookup());
       }
     }
     return new BookFonts(faces, letters);
@@ -80,11 +83,18 @@ final class BookFonts {
     return letters.stream().allMatch(face -> face.getGlyphId(codePoint) > 0);
   }
 
-  /** Hands the fonts to the page maker: to the text of {@code pdf}, and to the drawings in it. */
+  /** Hands the fonts to the page maker for the text of {@code pdf}. */
   void giveTo(PdfRendererBuilder builder, PDDocument pdf) throws IOException {
-    for (Face face : faces) {
-      PDType0Font font = PDType0Font.load(pdf, face.open(), true);
+    for (Map.Entry<Face, TrueTypeFont> one : faces.entrySet()) {
+      PDType0Font font = PDType0Font.load(pdf, one.getValue(), true);
+      Face face = one.getKey();
       builder.useFont(new PDFontSupplier(font), face.family(), face.weight(), face.slope(), true);
+    }
+  }
+
+  /** Hands them over for the words in drawings; each is read anew, which takes its time. */
+  void giveToDrawings(PdfRendererBuilder builder) {
+    for (Face face : faces.keySet()) {
       builder.useFont(
           face::file,
           face.family(),

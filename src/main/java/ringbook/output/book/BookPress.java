@@ -1,9 +1,9 @@
 package ringbook.output.book;
 
+import com.openhtmltopdf.extend.SVGDrawer;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
@@ -33,9 +33,16 @@ final class BookPress {
    */
   static byte[] press(Document print, BookFonts fonts, CourseInfo info, LastStep last)
       throws IOException {
+    return press(print, fonts, info, last, new FormulaDrawer());
+  }
+
+  /** The same with another drawer of the drawings in the text. */
+  static byte[] press(
+      Document print, BookFonts fonts, CourseInfo info, LastStep last, SVGDrawer drawer)
+      throws IOException {
     BookWarnings warnings = new BookWarnings();
     try (PDDocument pdf = new PDDocument();
-        PdfBoxRenderer renderer = builder(print, fonts, pdf, warnings).buildPdfRenderer()) {
+        PdfBoxRenderer renderer = builder(print, fonts, pdf, drawer, warnings).buildPdfRenderer()) {
       renderer.createPDFKeepOpen();
       warnings.check();
       last.add(pdf);
@@ -47,11 +54,15 @@ final class BookPress {
   }
 
   private static PdfRendererBuilder builder(
-      Document print, BookFonts fonts, PDDocument pdf, BookWarnings warnings) throws IOException {
+      Document print, BookFonts fonts, PDDocument pdf, SVGDrawer drawer, BookWarnings warnings)
+      throws IOException {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.usePDDocument(pdf);
     fonts.giveTo(builder, pdf);
-    builder.useSVGDrawer(new BatikSVGDrawer());
+    if (!Elements.named(print.getDocumentElement(), "text").isEmpty()) {
+      fonts.giveToDrawings(builder);
+    }
+    builder.useSVGDrawer(drawer);
     builder.usePdfUaAccessibility(true);
     builder.usePdfAConformance(PdfAConformance.PDFA_2_A);
     builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());

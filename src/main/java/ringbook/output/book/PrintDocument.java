@@ -32,6 +32,7 @@ final class PrintDocument {
     PrintCells.mark(root);
     PrintLeads.mark(root);
     PrintInputs.runIn(root);
+    PrintPunctuation.join(root);
     PrintDrawings.prepare(root);
     PrintLinks.resolve(root);
     PrintIndex.fill(root);
@@ -51,6 +52,7 @@ final class PrintDocument {
     PrintCells.mark(root);
     PrintLeads.mark(root);
     PrintInputs.runIn(root);
+    PrintPunctuation.join(root);
     PrintDrawings.prepare(root);
     PrintLinks.drop(root);
     Bookmarks.add(document);

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import ringbook.course.ComposedCourse;
 import ringbook.course.ComposedLesson;
 import ringbook.course.ComposedLesson.Markup;
+import ringbook.figures.TextWidth;
 import ringbook.plans.LegWords;
 import ringbook.plans.LockList;
 import ringbook.shots.Leg;
@@ -20,8 +21,22 @@ final class FieldCard {
   /** More runs than that do not fit on a quarter of the smaller paper. */
   private static final int RUNS = 12;
 
-  /** So many letters of lines fit below the numbers of each photograph. */
-  private static final int LETTERS = 820;
+  /** Of the lines of the lessons, in millimetres: size of letters, room between lines. */
+  private static final double LETTERS = 8.4 * 25.4 / 72;
+
+  private static final double LEADING = 10.6 * 25.4 / 72;
+  private static final double GAP = 0.8;
+
+  /** On a quarter of the narrower paper, with room for a word in bold. */
+  private static final double ACROSS = 82;
+
+  /** Below the numbers of each photograph on a quarter of the lower paper. */
+  private static final double BESIDE = 74;
+
+  /** Below the runs: what these take themselves, and each of them. */
+  private static final double BELOW_RUNS = 67;
+
+  private static final double RUN = 7.2;
 
   private static final Pattern SUMMARY =
       Pattern.compile("<section class=\"summary\">(.*?)</section>", Pattern.DOTALL);
@@ -41,7 +56,11 @@ final class FieldCard {
     card.put("runs", matter.plan().map(FieldCard::runs).orElse(List.of()));
     card.put("more", matter.plan().map(plan -> plan.legs().size() - RUNS).orElse(0));
     card.put("total", LockList.total(matter.plan(), matter.reckoning()));
-    card.put("lines", lines(course));
+    int runs = Math.min(RUNS, matter.plan().map(plan -> plan.legs().size()).orElse(0));
+    List<String> lines = lines(course);
+    List<String> beside = fitting(lines, BESIDE);
+    card.put("lines", beside);
+    card.put("further", fitting(lines.subList(beside.size(), lines.size()), below(runs)));
     card.compute("more", (key, more) -> Math.max(0, (Integer) more));
     return card;
   }
@@ -63,20 +82,47 @@ final class FieldCard {
   /** Those lines of the lessons' summaries in which the author put something in bold. */
   static List<String> lines(ComposedCourse course) {
     List<String> lines = new ArrayList<>();
-    int letters = 0;
     for (ComposedLesson lesson : course.lessons()) {
       for (ComposedLesson.Block block : lesson.blocks()) {
         if (block instanceof Markup markup) {
-          for (String line : bold(markup.xhtml())) {
-            letters += line.replaceAll("<[^>]*>", "").length();
-            if (letters <= LETTERS) {
-              lines.add(line);
-            }
-          }
+          lines.addAll(bold(markup.xhtml()));
         }
       }
     }
     return lines;
+  }
+
+  private static double below(int runs) {
+    return BELOW_RUNS - RUN * runs;
+  }
+
+  /** As many of the first lines as fit into a height in millimetres. */
+  static List<String> fitting(List<String> lines, double height) {
+    List<String> fitting = new ArrayList<>();
+    double left = height;
+    for (String line : lines) {
+      left -= rows(line.replaceAll("<[^>]*>", "")) * LEADING + GAP;
+      if (left < 0) {
+        return fitting;
+      }
+      fitting.add(line);
+    }
+    return fitting;
+  }
+
+  /** How many rows the words of a line take. */
+  private static int rows(String text) {
+    int rows = 1;
+    double across = 0;
+    for (String word : text.split(" ")) {
+      double wide = TextWidth.of(word + " ", LETTERS);
+      if (across > 0 && across + wide > ACROSS) {
+        rows++;
+        across = 0;
+      }
+      across += wide;
+    }
+    return rows;
   }
 
   private static List<String> bold(String xhtml) {

@@ -20,6 +20,11 @@ final class ShotTable {
   /** Shorter legs stand in one column. */
   private static final int FEW = 8;
 
+  /** Rows that find room below the head of a leg, and on a page of their own, on either paper. */
+  private static final int BELOW_HEAD = 18;
+
+  private static final int WHOLE_PAGE = 30;
+
   private final Scene scene;
   private final ShotPlan plan;
   private final LegWords words;
@@ -39,8 +44,8 @@ final class ShotTable {
     Map<String, Object> table = new LinkedHashMap<>();
     table.put("object", scene.subject().name());
     table.put("total", total);
-    table.put("above", ShotRings.above(scene, plan, "above-").svg());
-    table.put("side", ShotRings.side(scene, plan, "side-").svg());
+    table.put("above", ShotRings.smallAbove(scene, plan, "above-").svg());
+    table.put("side", ShotRings.smallSide(scene, plan, "side-").svg());
     table.put("legs", plan.legs().stream().map(this::leg).toList());
     return table;
   }
@@ -75,11 +80,31 @@ final class ShotTable {
     model.put("setup", capital(words.words().setup(leg)));
     model.put("blocked", !blocked.isEmpty());
     model.put("figure", LegPlan.draw(scene, leg, blocked, id).svg());
-    model.put("halves", halves(rows));
+    model.put("heights", differ(rows, "height"));
+    model.put("floors", differ(rows, "floor"));
+    model.put("pages", pages(rows));
     return model;
   }
 
-  private static List<List<Map<String, String>>> halves(List<Map<String, String>> rows) {
+  /** What is the same at every station stands in the head alone. */
+  private static boolean differ(List<Map<String, String>> rows, String column) {
+    return rows.stream().map(row -> row.get(column)).distinct().count() > 1;
+  }
+
+  /** The rows of each page, in one column or two. */
+  static <T> List<List<List<T>>> pages(List<T> rows) {
+    List<List<List<T>>> pages = new ArrayList<>();
+    int from = 0;
+    while (from < rows.size()) {
+      int room = 2 * (pages.isEmpty() ? BELOW_HEAD : WHOLE_PAGE);
+      List<T> page = rows.subList(from, Math.min(rows.size(), from + room));
+      pages.add(halves(page));
+      from += page.size();
+    }
+    return pages;
+  }
+
+  private static <T> List<List<T>> halves(List<T> rows) {
     if (rows.size() <= FEW) {
       return List.of(rows);
     }
