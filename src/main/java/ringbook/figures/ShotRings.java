@@ -105,7 +105,7 @@ public final class ShotRings {
     for (Label name : names) {
       double room = TextWidth.of(name.text(), name.size()) / 2 + 4;
       double x = Math.max(room, Math.min(width - room, name.at().x()));
-      svg.text(placer.beside(name.movedTo(new Point(x, name.at().y()), Anchor.MIDDLE), 0));
+      svg.text(placer.fixed(name.movedTo(new Point(x, name.at().y()), Anchor.MIDDLE)));
     }
     ScaleBar.draw(svg, placer, new Point(16, height - 16), view.scale());
     String text =

@@ -31,10 +31,10 @@ final class FieldCard {
   private static final double ACROSS = 82;
 
   /** Below the numbers of each photograph on a quarter of the lower paper. */
-  private static final double BESIDE = 74;
+  private static final double BESIDE = 75;
 
   /** Below the runs: what these take themselves, and each of them. */
-  private static final double BELOW_RUNS = 67;
+  private static final double BELOW_RUNS = 74;
 
   private static final double RUN = 7.2;
 
@@ -57,12 +57,16 @@ final class FieldCard {
     card.put("more", matter.plan().map(plan -> plan.legs().size() - RUNS).orElse(0));
     card.put("total", LockList.total(matter.plan(), matter.reckoning()));
     int runs = Math.min(RUNS, matter.plan().map(plan -> plan.legs().size()).orElse(0));
-    List<String> lines = lines(course);
+    place(card, lines(course), runs);
+    card.compute("more", (key, more) -> Math.max(0, (Integer) more));
+    return card;
+  }
+
+  /** Places lines beside the runs as long as there is room, then below them. */
+  static void place(Map<String, Object> card, List<String> lines, int runs) {
     List<String> beside = fitting(lines, BESIDE);
     card.put("lines", beside);
     card.put("further", fitting(lines.subList(beside.size(), lines.size()), below(runs)));
-    card.compute("more", (key, more) -> Math.max(0, (Integer) more));
-    return card;
   }
 
   private static List<Map<String, String>> runs(ShotPlan plan) {

@@ -35,6 +35,15 @@ class PrintDocumentTest {
   }
 
   @Test
+  void a_sign_behind_a_value_stays_on_its_line() throws IOException {
+    Element root = print("<p>at most <data>15°</data>. How <data>4.8 mm</data>), <data>2</data> x</p>");
+    assertThat(Elements.named(root, "data"))
+        .extracting(Elements::text)
+        .containsExactly("15°.", "4.8 mm),", "2");
+    assertThat(Elements.text(root)).contains("at most 15°. How 4.8 mm), 2 x");
+  }
+
+  @Test
   void a_drawing_says_its_words_to_the_page_maker() throws IOException {
     Element root =
         print(

@@ -4,6 +4,8 @@ import java.awt.geom.GeneralPath;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
@@ -15,11 +17,12 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
-/** Where a page has ink, and which of it is no grey. */
+/** Where a page has ink, which of it is no grey, and its letters. */
 final class InkBounds extends PDFGraphicsStreamEngine {
 
   private final GeneralPath path = new GeneralPath();
   private final Set<String> colours = new TreeSet<>();
+  private final List<Glyph> glyphs = new ArrayList<>();
   private Rectangle2D all;
 
   private InkBounds(PDPage page) {
@@ -42,6 +45,19 @@ final class InkBounds extends PDFGraphicsStreamEngine {
     return Math.min(Math.min(all.getMinX(), right), Math.min(all.getMinY(), top));
   }
 
+  /**
+   * A letter on the page.
+   *
+   * @param size in points
+   * @param box from its base line up, in points
+   */
+  record Glyph(String text, double size, Rectangle2D box) {}
+
+  /** All letters that leave ink, in the order of printing. */
+  List<Glyph> glyphs() {
+    return glyphs;
+  }
+
   /** What is printed in colours that are no grey. */
   Set<String> colours() {
     return colours;
@@ -58,9 +74,12 @@ final class InkBounds extends PDFGraphicsStreamEngine {
   @Override
   protected void showGlyph(Matrix matrix, PDFont font, int code, Vector shift) throws IOException {
     Rectangle2D box = new Rectangle2D.Double(0, 0, shift.getX(), 0.7);
-    ink(
-        matrix.createAffineTransform().createTransformedShape(box).getBounds2D(),
-        getGraphicsState().getNonStrokingColor());
+    Rectangle2D on = matrix.createAffineTransform().createTransformedShape(box).getBounds2D();
+    ink(on, getGraphicsState().getNonStrokingColor());
+    String text = font.toUnicode(code);
+    if (text != null && !text.isBlank()) {
+      glyphs.add(new Glyph(text, Math.hypot(matrix.getShearX(), matrix.getScaleY()), on));
+    }
   }
 
   @Override

@@ -4,23 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.verapdf.core.VeraPDFException;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -28,12 +23,6 @@ import org.verapdf.pdfa.PDFAParser;
 import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
-import ringbook.course.ComposedCourse;
-import ringbook.course.compose.CourseSources;
-import ringbook.ledger.Reckoning;
-import ringbook.plans.StandardPlan;
-import ringbook.problems.Problems;
-import ringbook.shots.ShotPlan;
 
 /** The sheets of the demo on both papers, one in colour, one in grey. */
 final class PackOutputTest {
@@ -43,41 +32,12 @@ final class PackOutputTest {
   /** Smaller margins are cut off by many printers: common practice, no source. */
   private static final double MARGIN = 8 * POINTS_A_MM;
 
-  @TempDir private static Path folder;
   private static Map<String, byte[]> files;
 
   @BeforeAll
   static void make() throws IOException {
     VeraGreenfieldFoundryProvider.initialise();
-    Problems problems = new Problems();
-    CourseSources sources =
-        CourseSources.read(Path.of("lessons/course.yaml"), problems).orElseThrow();
-    ComposedCourse whole = sources.compose(problems).orElseThrow();
-    ComposedCourse course =
-        new ComposedCourse(
-            whole.info(),
-            whole.lessons().stream().filter(lesson -> lesson.number() == 4).toList(),
-            List.of());
-    Reckoning reckoning = Reckoning.of(sources.file().scene());
-    ShotPlan planned = StandardPlan.of(reckoning).orElseThrow();
-    ShotPlan some = new ShotPlan(List.of(planned.legs().get(0), planned.legs().get(6)));
-    PackMatter matter =
-        new PackMatter(reckoning, Optional.of(some), sources::composedFor, List.of("Ida", "Zoë"));
-    new PackOutput(matter, List.of(Paper.A4), List.of(Inks.COLOUR)).write(course, folder);
-    new PackOutput(matter, List.of(Paper.LETTER), List.of(Inks.GREY)).write(course, folder);
-    Path again = folder.resolve("again");
-    new PackOutput(matter, List.of(Paper.LETTER), List.of(Inks.GREY)).write(course, again);
-    files = read(folder);
-  }
-
-  private static Map<String, byte[]> read(Path place) throws IOException {
-    Map<String, byte[]> read = new TreeMap<>();
-    try (Stream<Path> all = Files.walk(place)) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        read.put(place.relativize(file).toString(), Files.readAllBytes(file));
-      }
-    }
-    return read;
+    files = MadePack.files();
   }
 
   private static Map<String, byte[]> sheets() {
@@ -161,7 +121,9 @@ final class PackOutputTest {
     assertThat(text("field-card")).contains("40.5 cm", "Ring A", "12°", "f/1.8");
     assertThat(text("shot-table")).contains("Ring A: 30 photographs", "4:48", "workbench");
     assertThat(text("worksheets/04-right-distance")).contains("The stone owl", "distance-owl");
-    assertThat(text("learners/Ida")).contains("Ida", "The stone owl").doesNotContain("Your name");
+    assertThat(text("learners/Ida"))
+        .contains("Ida", "The stone owl")
+        .doesNotContain("Your name", "Name: _");
     assertThat(text("answer-key")).contains("Answer: 42.5 cm", "Zoë");
     assertThat(text("result-slip")).contains("Ida", "Zoë");
     assertThat(text("consent-and-record")).contains("local law", "keeper");
