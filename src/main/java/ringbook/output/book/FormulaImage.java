@@ -36,8 +36,7 @@ final class FormulaImage implements SVGImage {
    * @param dots of the page maker in a pixel of 1/96 in
    * @param same one object for all that look alike
    */
-  FormulaImage(
-      Element svg, Shape outline, double width, double height, double dots, Object same) {
+  FormulaImage(Element svg, Shape outline, double width, double height, double dots, Object same) {
     this.svg = svg;
     this.same = same;
     this.outline = outline;

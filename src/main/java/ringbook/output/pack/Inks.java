@@ -19,12 +19,18 @@ public enum Inks {
   /** Greys of inks whose own lightness lies too near to that of another, or to white. */
   private static final Map<String, String> MOVED =
       Map.of(
-          Ink.INK.colour(), "#000000",
-          Ink.SECOND.colour(), "#2f2f2f",
-          Ink.ACCENT.colour(), "#5a5a5a",
-          Ink.FAINT.colour(), "#8a8a8a",
-          Ink.THIRD.colour(), "#b0b0b0",
-          RULE, "#858585");
+          Ink.INK.colour(),
+          "#000000",
+          Ink.SECOND.colour(),
+          "#2f2f2f",
+          Ink.ACCENT.colour(),
+          "#5a5a5a",
+          Ink.FAINT.colour(),
+          "#8a8a8a",
+          Ink.THIRD.colour(),
+          "#b0b0b0",
+          RULE,
+          "#858585");
 
   /** Its name in paths and on the command line. */
   public String plainName() {

@@ -36,7 +36,8 @@ class PrintDocumentTest {
 
   @Test
   void a_sign_behind_a_value_stays_on_its_line() throws IOException {
-    Element root = print("<p>at most <data>15°</data>. How <data>4.8 mm</data>), <data>2</data> x</p>");
+    Element root =
+        print("<p>at most <data>15°</data>. How <data>4.8 mm</data>), <data>2</data> x</p>");
     assertThat(Elements.named(root, "data"))
         .extracting(Elements::text)
         .containsExactly("15°.", "4.8 mm),", "2");

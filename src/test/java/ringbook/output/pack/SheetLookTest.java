@@ -141,7 +141,8 @@ final class SheetLookTest {
     each(
         (sheet, pdf, page) -> {
           if (sheet.contains("learners/") && !text(pdf, page).isEmpty()) {
-            String name = MadePack.LEARNERS.stream().filter(text(pdf, page)::contains).findAny().get();
+            String name =
+                MadePack.LEARNERS.stream().filter(text(pdf, page)::contains).findAny().get();
             found.add(name);
             assertThat(pdf.getDocumentInformation().getTitle()).contains(name);
           }
@@ -156,7 +157,8 @@ final class SheetLookTest {
     Map<String, Object> card = FieldCard.model(MadePack.course(), MadePack.matter());
     List<String> lines = new ArrayList<>();
     for (int i = 10; i < 60; i++) {
-      lines.add("Word" + i + " <strong>" + i + " mm</strong>" + " and more to say of it".repeat(i % 4));
+      lines.add(
+          "Word" + i + " <strong>" + i + " mm</strong>" + " and more to say of it".repeat(i % 4));
     }
     List<Object> runs = new ArrayList<>();
     for (int i = 0; i < 9; i++) {
@@ -197,7 +199,8 @@ final class SheetLookTest {
 
   @Test
   void lines_of_the_lessons_fill_the_room_and_no_more() {
-    List<String> lines = List.of("one", "<strong>two</strong>", "three ".repeat(40).strip(), "four");
+    List<String> lines =
+        List.of("one", "<strong>two</strong>", "three ".repeat(40).strip(), "four");
     assertThat(FieldCard.fitting(lines, 0)).isEmpty();
     assertThat(FieldCard.fitting(lines, 9.2)).containsExactlyElementsOf(lines.subList(0, 2));
     assertThat(FieldCard.fitting(lines, 200)).isEqualTo(lines);
