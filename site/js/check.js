@@ -62,7 +62,7 @@
     this.written = part(this.box, "p", "written");
     this.box.addEventListener("focusin", function () {
       if (self.kind === "plan") {
-        live.warm();
+        live.warm(self.id, answers.name());
       } else {
         live.ready(function () {});
       }

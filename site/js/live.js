@@ -26,7 +26,9 @@
                          then(null, message). Of calls with one slot (any text) that still wait, only the
                          latest is made and answered. A figure or field sheet is not answered once the scene has
                          changed.
-   warm()                Starts the workers and opens the course there, for a reader who is about to need them.
+   warm(exercise, learner)
+                         Starts the workers, for a reader who is about to change the scene or, with an
+                         exercise, to write a plan.
    scene.changes()       What the reader states otherwise than the course: {keys: [...], written: [...]},
                          as calc.change takes them; both empty for the course's own scene. Also before
                          ready, so that a page need not fetch anything for a reader without changes.
@@ -242,13 +244,32 @@
     }
   }
 
-  function warm() {
+  /* What comes of it is for nobody: the program is read by then, and knows the object. */
+  function warm(exercise, learner) {
     ready(function () {
-      lanes.forEach(function (lane) {
-        lane.add({ call: "figures", args: [], then: function () {}, slot: "warm", scene: changes });
-      });
+      var slow = Array.from(document.querySelectorAll(".plate[data-figure]")).filter(isPatchwise)[0];
+      if (exercise) {
+        warmUp(slowLane, "judge", [exercise, learner, "rings: 1 at 0°", "warm-"]);
+      } else {
+        warmUp(quickLane, "figures", []);
+        warmUp(slowLane, slow ? "figure" : "figures", slow ? [slow.dataset.figure, [], "warm-"] : []);
+      }
     });
   }
+
+  function isPatchwise(plate) {
+    return window.RingbookCourse.patchwise.indexOf(plate.dataset.figure) >= 0;
+  }
+
+  function warmUp(lane, call, args) {
+    var name = call + " " + args[0];
+    if (!warmed[name]) {
+      warmed[name] = true;
+      lane.add({ call: call, args: args, then: function () {}, stays: true, scene: changes });
+    }
+  }
+
+  var warmed = {};
 
   /* dropped(), if given, is called instead of then where the answer is not wanted any more. */
   function ask(call, args, then, slot, dropped) {
@@ -392,7 +413,7 @@
     var openThere = false;
 
     function hangsOnScene(job) {
-      return ABOUT_SCENE.indexOf(job.call) >= 0;
+      return !job.stays && ABOUT_SCENE.indexOf(job.call) >= 0;
     }
 
     function add(job) {

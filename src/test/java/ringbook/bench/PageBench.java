@@ -4,8 +4,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,7 +19,7 @@ import ringbook.site.Browser;
 /**
  * Prints the sizes of the pages' scripts and how long its calls take in a real browser, from disk:
  * the first time, then the median of many. The last column sets each against a fixed piece of
- * arithmetic in the same page.
+ * arithmetic in the same page. Then what a reader waits for on real pages: {@link RealPages}.
  */
 public final class PageBench {
 
@@ -50,7 +52,13 @@ public final class PageBench {
             + "<script src=\"course.js\"></script><script src=\"bench.js\"></script>");
     try (Browser browser = Browser.start()) {
       browser.open(folder.resolve("page.html"));
+      double load = ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
+      System.out.printf(Locale.ROOT, "load of the machine: %.1f%n", load);
+      browser.driver().manage().timeouts().scriptTimeout(Duration.ofMinutes(5));
       print((List<?>) browser.run("return bench()"));
+      try (RealPages pages = new RealPages(browser)) {
+        pages.print();
+      }
     } finally {
       for (String name : List.of("calc.js", "sight.js", "course.js", "bench.js", "page.html")) {
         Files.deleteIfExists(folder.resolve(name));

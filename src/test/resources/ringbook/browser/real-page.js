@@ -1,0 +1,64 @@
+/* Times what a reader waits for on a real page; see ringbook.bench.RealPages. */
+
+/* One input is changed: milliseconds until the script is done with numbers, branches and workings; until
+   they are painted; until the diagrams in view are painted; until all diagrams of the page are that are
+   not counted patch by patch; until all. */
+function changeTo(key, written) {
+  return new Promise(function (done) {
+    var plates = Array.from(document.querySelectorAll(".plate[data-figure]"));
+    var inView = plates.filter(function (plate) {
+      var box = plate.getBoundingClientRect();
+      return box.height > 0 && box.bottom > 0 && box.top < window.innerHeight;
+    });
+    function isQuick(plate) {
+      return window.RingbookCourse.patchwise.indexOf(plate.dataset.figure) < 0;
+    }
+    var times = [];
+    var begun = performance.now();
+    var faults = window.RingbookLive.scene.set([key], [written]);
+    times.push(performance.now() - begun);
+    if (faults.length > 0) {
+      throw new Error(faults[0].message);
+    }
+    var waits = [[], inView.filter(isQuick), plates.filter(isQuick), plates];
+    function look() {
+      while (waits.length > 0 && !waits[0].some(function (plate) { return plate.getAttribute("aria-busy") === "true"; })) {
+        waits.shift();
+        times.push(performance.now() - begun);
+      }
+      if (waits.length === 0) {
+        done(times);
+      } else {
+        afterFrame(look);
+      }
+    }
+    afterFrame(look);
+  });
+}
+
+/* Once the next frame is on its way to the screen. */
+function afterFrame(then) {
+  requestAnimationFrame(function () {
+    var channel = new MessageChannel();
+    channel.port1.onmessage = then;
+    channel.port2.postMessage(0);
+  });
+}
+
+/* Milliseconds from the start of the navigation until the page's scripts have run, and until something is painted. */
+function opened() {
+  var navigation = performance.getEntriesByType("navigation")[0];
+  var paint = performance.getEntriesByName("first-contentful-paint")[0];
+  return [navigation.domContentLoadedEventEnd, paint ? paint.startTime : navigation.loadEventEnd];
+}
+
+/* Milliseconds until the worker has told what a plan comes to. */
+function judged(exercise, plan) {
+  var begun = performance.now();
+  return window.RingbookLive.judge(exercise, "", plan, "bench-").then(function (told) {
+    if (told.message) {
+      throw new Error(told.message);
+    }
+    return performance.now() - begun;
+  });
+}
