@@ -83,6 +83,34 @@ final class RayTreeTest {
     assertThat(blocked).isBetween(rays / 20, rays * 9 / 10);
   }
 
+  /** A walk begins where the last ray was blocked; that must not show in its answers. */
+  @Test
+  void answersDoNotHangOnTheRayBefore() {
+    int blocked = 0;
+    int rays = 0;
+    for (int seed = 0; seed < SEEDS; seed++) {
+      Random random = new Random(2000 + seed);
+      Mesh mesh = soup(random, 1 + random.nextInt(400), random.nextDouble() * 0.6);
+      RayWalk walk = new RayWalk(RayTree.of(mesh));
+      Vec3 from = point(random);
+      Vec3 to = point(random);
+      for (int i = 0; i < 300; i++) {
+        // Mostly a neighbour of the last ray, now and then another one.
+        to = i % 20 == 0 ? point(random) : to.plus(point(random).times(0.03));
+        from = i % 50 == 0 ? point(random) : from;
+        boolean any = false;
+        for (int t = 0; t < mesh.triangles(); t++) {
+          any |= way(mesh, t, from, to) < 1;
+        }
+        assertThat(walk.blocked(from.x(), from.y(), from.z(), to.x(), to.y(), to.z()))
+            .isEqualTo(any);
+        blocked += any ? 1 : 0;
+        rays++;
+      }
+    }
+    assertThat(blocked).isBetween(rays / 20, rays * 9 / 10);
+  }
+
   /** Intersections of a library of another maker: georegression, which BoofCV rests on. */
   @Test
   void agreesWithAGeometryLibrary() {
