@@ -110,6 +110,12 @@ final class KindsTest {
         .startsWith("Two steps side by side must change places 6 times until the order is right.");
     assertThat(mark(PAIRS, "1c 2b 3a").feedback().happened())
         .isEqualTo("1 of the 3 pairs is right. For 2: two is zwei. For 3: three is drei.");
+    assertThat(mark(PAIRS, "1c 2a").feedback().happened())
+        .isEqualTo("2 of the 3 pairs are right. Some numbers have no letter yet.");
+    assertThat(mark(PAIRS, "1a 2a").feedback().happened())
+        .isEqualTo(
+            "1 of the 3 pairs is right. For 1: one is eins. Some numbers have no letter yet.");
+    assertThat(mark(PAIRS, "1b").feedback().happened()).startsWith("None of the 3 pairs is right.");
     assertThat(mark(MEND, "b").feedback().happened())
         .isEqualTo("You found it: It is doubled. Its right value is missing.");
     assertThat(mark(FAULT, "c").feedback().happened())

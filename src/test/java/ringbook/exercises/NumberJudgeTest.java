@@ -162,6 +162,12 @@ final class NumberJudgeTest {
         "ring.photos | 31 | Nearly: '31' is one too many.",
         "ring.photos | 29 | Nearly: '29' is one too few.",
         "ring.photos | 29.5 | Only whole things can be counted; '29.5' is not a whole number.",
+        "ring.photos | 44 | '44' is too large.",
+        "ring.photos | 45 | '45' is about 1.5 times the right answer.",
+        "ring.photos | 21 | '21' is too small.",
+        "ring.photos | 20 | '20' is too small: the right answer is about 1.5 times as large.",
+        "ring.photos | 3000 | '3000' is about 100 times the right answer.",
+        "ring.photos | 3001 | '3001' is far too large.",
         "ring.photos | 0 | '0' is not the answer.",
       })
   void says_kindly_what_happened(String quantity, String answer, String happened) {

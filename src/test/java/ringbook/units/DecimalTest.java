@@ -70,10 +70,19 @@ final class DecimalTest {
         "1e-400",
         "0e999",
         "1e22",
-        "1e23"
+        "1e23",
+        "1e0002",
+        "123456789012345e-22"
       })
   void reads_the_awkward_ones(String text) {
     assertReads(text);
+  }
+
+  @Test
+  void reads_400_characters_and_no_more() {
+    String longest = "0." + "3".repeat(398);
+    assertReads(longest);
+    assertThat(Decimal.parse(longest + "3")).isEmpty();
   }
 
   @Test
@@ -90,6 +99,9 @@ final class DecimalTest {
         ".",
         "+.",
         "1.2.3",
+        ".5.5",
+        "..5",
+        "1e00002",
         "1,5",
         " 1",
         "1 ",
