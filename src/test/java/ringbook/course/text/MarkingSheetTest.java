@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
-/** The sheet by which a trainer marks a learner's own set: its points add up to what it promises. */
+/**
+ * The sheet by which a trainer marks a learner's own set: its points add up to what it promises.
+ */
 final class MarkingSheetTest {
 
   private static final String LESSON = "your-own-object";
@@ -76,7 +78,10 @@ final class MarkingSheetTest {
     assertThat(rows).hasSizeGreaterThan(2);
     for (List<String> row : rows.subList(0, rows.size() - 1)) {
       assertThat(row).hasSize(POINTS + 1);
-      assertThat(row.subList(0, OF)).as(row.get(0)).noneMatch(String::isEmpty).doesNotHaveDuplicates();
+      assertThat(row.subList(0, OF))
+          .as(row.get(0))
+          .noneMatch(String::isEmpty)
+          .doesNotHaveDuplicates();
       assertThat(Integer.parseInt(row.get(OF))).as(row.get(0)).isPositive();
       assertThat(row.get(POINTS)).as("room for the trainer's pen").isEmpty();
     }
