@@ -33,6 +33,12 @@ final class Bunch {
     }
   }
 
+  /** Differences of height or step that nobody notices, in radians. */
+  private static final double LEVEL = Angle.ofDegrees(1).radians();
+
+  /** So far apart two side by side stand at most. */
+  private static final double ABREAST = Angle.ofDegrees(13).radians();
+
   private final Form form;
   private final String part;
   private List<Candidate> members;
@@ -75,6 +81,72 @@ final class Bunch {
 
   int size() {
     return members.size();
+  }
+
+  /** Whether it is a whole ring. */
+  boolean isRing() {
+    return form == Form.RING;
+  }
+
+  /**
+   * Whether it can be said with one step: at one height with the same turn from each to the next,
+   * or one above the other in even steps; close-ups and single ones need no step, rings are even as
+   * they are made.
+   */
+  boolean isEven() {
+    if (form == Form.RING || form == Form.CLOSE || size() == 1) {
+      return true;
+    }
+    if (form == Form.UPWARDS) {
+      return isStrip();
+    }
+    double[] heights = heights(members);
+    return heights[1] - heights[0] < LEVEL && Steps.of(members).areEven();
+  }
+
+  /** How many photographs a strip has at each height: 1, or 2 side by side; 0 if it differs. */
+  int abreast() {
+    int first = 0;
+    int levels = 0;
+    List<Double> rising = rising();
+    for (int i = 0; i < rising.size(); i++) {
+      levels += i == 0 || rising.get(i) - rising.get(i - 1) > LEVEL ? 1 : 0;
+      first += rising.get(i) - rising.get(0) < LEVEL ? 1 : 0;
+    }
+    return levels * first == size() && first < 3 ? first : 0;
+  }
+
+  private boolean isStrip() {
+    int abreast = abreast();
+    if (abreast == 0 || Arc.of(members).width() > (abreast == 1 ? LEVEL : ABREAST)) {
+      return false;
+    }
+    List<Double> rising = rising();
+    double mean = (rising.get(size() - 1) - rising.get(0)) / Math.max(1, size() / abreast - 1);
+    for (int i = abreast; i < rising.size(); i++) {
+      if (Math.abs(rising.get(i) - rising.get(i - abreast) - mean) > LEVEL) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private List<Double> rising() {
+    List<Double> rising = new ArrayList<>();
+    members.forEach(one -> rising.add(elevation(one)));
+    rising.sort(null);
+    return rising;
+  }
+
+  /** The lowest and the highest elevation, in radians. */
+  static double[] heights(List<Candidate> members) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (Candidate one : members) {
+      low = Math.min(low, elevation(one));
+      high = Math.max(high, elevation(one));
+    }
+    return new double[] {low, high};
   }
 
   /** The mean of its elevations. */

@@ -51,8 +51,19 @@ final class Chain {
   /** The photographs and as many bridges as help; where one cannot be built, it stays open. */
   List<Candidate> joined(List<Candidate> chosen) {
     List<Candidate> all = new ArrayList<>(chosen);
+    return largest(all, bridged(all, MOST_BRIDGES));
+  }
+
+  /**
+   * Adds bridges.
+   *
+   * @param all the photographs, to which bridges are added
+   * @param most so many bridges at most
+   * @return how all hang together then
+   */
+  PairGraph bridged(List<Candidate> all, int most) {
     GrowingGraph growing = new GrowingGraph(seeing, Candidate.views(all));
-    for (int i = 0; i < MOST_BRIDGES; i++) {
+    for (int i = 0; i < most; i++) {
       PairGraph graph = growing.graph();
       List<List<Integer>> pieces = graph.pieces();
       int cut = -1;
@@ -77,7 +88,7 @@ final class Chain {
         growing.add(rung.view());
       }
     }
-    return largest(all, growing.graph());
+    return growing.graph();
   }
 
   /** What hangs together if one photograph is lost. */

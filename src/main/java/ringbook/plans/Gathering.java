@@ -36,24 +36,26 @@ final class Gathering {
   private static final double NEAR = Angle.ofDegrees(20).radians();
 
   private final Seeing seeing;
-  private final Map<RingShape, Integer> whole;
   private final List<Bunch> bunches = new ArrayList<>();
 
-  private Gathering(Seeing seeing, Map<RingShape, Integer> whole) {
+  private Gathering(Seeing seeing) {
     this.seeing = seeing;
-    this.whole = whole;
   }
 
-  /**
-   * All photographs, each in one bunch of its pose.
-   *
-   * @param rings what counts as a whole ring
-   */
-  static List<Bunch> of(Seeing seeing, List<Candidate> all, List<RingViews> rings) {
-    Map<RingShape, Integer> whole = new LinkedHashMap<>();
-    // Stations at the ends of what the room leaves may have been spared.
-    rings.forEach(ring -> whole.put(ring.shape(), Math.max(1, ring.photos() * 3 / 4)));
-    Gathering gathering = new Gathering(seeing, whole);
+  /** Whole rings of those that were chosen as such; what is no ring is left out. */
+  static List<Bunch> rings(List<Candidate> chosen) {
+    List<Bunch> rings = new ArrayList<>();
+    for (List<Candidate> members : byRing(chosen)) {
+      if (members.size() >= FEW) {
+        rings.add(new Bunch(isSteep(members.get(0)) ? Form.ABOVE : Form.RING, "", members));
+      }
+    }
+    return rings;
+  }
+
+  /** Photographs that belong to no ring, each in one bunch of its pose. */
+  static List<Bunch> of(Seeing seeing, List<Candidate> all) {
+    Gathering gathering = new Gathering(seeing);
     Map<Object, List<Candidate>> poses = new LinkedHashMap<>();
     for (Candidate one : all) {
       poses.computeIfAbsent(one.viewpoint().setup().pose(), key -> new ArrayList<>()).add(one);
@@ -75,9 +77,7 @@ final class Gathering {
                     .computeIfAbsent(main(seeing, one.view().wells()), key -> new ArrayList<>())
                     .add(one));
       } else if (members.size() >= RUN) {
-        boolean round = members.size() >= whole.getOrDefault(first.ring(), Integer.MAX_VALUE);
-        Form form = isSteep(first) ? Form.ABOVE : round ? Form.RING : Form.LEVEL;
-        own.add(new Bunch(form, "", members));
+        own.add(new Bunch(isSteep(first) ? Form.ABOVE : Form.LEVEL, "", members));
       } else {
         loose.addAll(members);
       }

@@ -14,9 +14,6 @@ final class LegNames {
 
   private static final int LETTERS = 26;
 
-  /** A row with a gap no wider goes all round. */
-  private static final double GAP = Angle.ofDegrees(100).radians();
-
   private LegNames() {}
 
   /** The names of bunches, in their order: by part and place. */
@@ -29,7 +26,8 @@ final class LegNames {
         names.add(ring(rings++));
       } else {
         names.add(
-            unlike(close || bunch.size() == 1 ? looking(bunch, seeing) : place(bunch), names));
+            unlike(
+                close || bunch.size() == 1 ? looking(bunch, seeing) : place(bunch), bunch, names));
       }
     }
     return names;
@@ -62,33 +60,21 @@ final class LegNames {
 
   /** From which hour to which it goes; empty if all round. */
   private static String arc(Bunch bunch) {
-    List<Double> turns = new ArrayList<>();
-    for (Candidate one : bunch.members()) {
-      double full = Bunch.azimuth(one) / (2 * Math.PI);
-      turns.add((full - Math.floor(full)) * 2 * Math.PI);
-    }
-    turns.sort(null);
-    double widest = -1;
-    double from = 0;
-    double to = 0;
-    for (int i = 0; i < turns.size(); i++) {
-      boolean last = i + 1 == turns.size();
-      double next = last ? turns.get(0) + 2 * Math.PI : turns.get(i + 1);
-      if (next - turns.get(i) > widest + 1e-9) {
-        widest = next - turns.get(i);
-        to = turns.get(i);
-        from = next;
-      }
-    }
-    if (widest <= GAP) {
-      return "";
-    }
+    Arc arc = Arc.of(bunch.members());
+    boolean closed = bunch.size() > 2 && Steps.of(bunch.members()).gaps().isEmpty();
     // The hours rise clockwise, azimuths the other way.
-    int first = Clock.hour(new Angle(to));
-    int last = Clock.hour(new Angle(from));
-    return first == last
-        ? " at " + first + " o'clock"
-        : " from " + first + " to " + last + " o'clock";
+    return arc.isRound() || closed
+        ? ""
+        : " " + hours(arc.from() + arc.width(), arc.from(), "from ", " to ");
+  }
+
+  /** {@code from 3 to 5 o'clock}, {@code at 4 o'clock}: between two azimuths. */
+  static String hours(double first, double last, String from, String to) {
+    int one = Clock.hour(new Angle(first));
+    int other = Clock.hour(new Angle(last));
+    return one == other
+        ? "at " + one + " o'clock"
+        : from + one + to + other + " o'clock";
   }
 
   private static String hour(Candidate one) {
@@ -105,11 +91,26 @@ final class LegNames {
     return index < LETTERS ? last : letters(index / LETTERS - 1) + last;
   }
 
-  /** The name, with a number behind it where it is taken. */
-  static String unlike(String name, List<String> taken) {
-    String free = name;
-    for (int i = 2; taken.contains(free); i++) {
-      free = name + " " + i;
+  /** The name, with what tells it from those before it: how the object lies, height, time. */
+  private static String unlike(String name, Bunch bunch, List<String> taken) {
+    List<String> more = new ArrayList<>();
+    if (bunch.pose() == Pose.TURNED_OVER) {
+      more.add(", turned over");
+    }
+    more.add(", " + height(bunch.elevation()));
+    more.add(", from " + Clock.of(bunch.first().viewpoint().station().azimuth()));
+    if (!taken.contains(name)) {
+      return name;
+    }
+    for (String words : more) {
+      if (!name.contains(words) && !taken.contains(name + words)) {
+        return name + words;
+      }
+    }
+    String all = name + String.join("", more);
+    String free = all;
+    for (int i = 0; taken.contains(free); i++) {
+      free = all + ", once more".repeat(i + 1);
     }
     return free;
   }

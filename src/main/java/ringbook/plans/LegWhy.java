@@ -1,5 +1,6 @@
 package ringbook.plans;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,7 @@ import ringbook.assess.coverage.PatchClass;
 import ringbook.assess.coverage.Seeing;
 import ringbook.assess.coverage.Tally;
 import ringbook.plans.Bunch.Form;
+import ringbook.units.Angle;
 
 /** The sentence that explains a leg to a newcomer: where, how many, what for. */
 final class LegWhy {
@@ -27,14 +29,32 @@ final class LegWhy {
       text.append(", ").append(Sentences.elevation(bunch.elevation()));
     }
     text.append(": ").append(Sentences.photographs(bunch.size()));
-    if (bunch.form() == Form.UPWARDS) {
-      text.append(", from low to high");
-    } else if (bunch.size() > 2
-        && bunch.form() != Form.CLOSE
-        && Sentences.areEven(bunch.members())) {
-      text.append(", ").append(Sentences.steps(bunch.members()));
-    }
+    text.append(steps(bunch));
     return text.append("; ").append(purpose(bunch)).append('.').toString();
+  }
+
+  /** How to get from one to the next: one step, and where there is none. */
+  private static String steps(Bunch bunch) {
+    if (bunch.form() == Form.CLOSE || bunch.size() == 1) {
+      return "";
+    }
+    if (bunch.form() == Form.UPWARDS) {
+      String abreast = bunch.abreast() == 2 ? ", two side by side at each height" : "";
+      String uneven = bunch.isEven() ? "" : ", in the steps of the table";
+      return abreast + ", from low to high" + uneven;
+    }
+    Steps steps = Steps.of(bunch.members());
+    if (!steps.areEven()) {
+      return ", in the steps of the table";
+    }
+    String all = ", " + Sentences.degrees(new Angle(steps.step())) + " apart";
+    List<String> gaps = new ArrayList<>();
+    boolean row = !steps.gaps().isEmpty() && !Arc.of(bunch.members()).isRound();
+    // The name of a row says already where it ends.
+    for (double[] gap : row ? steps.gaps().subList(0, steps.gaps().size() - 1) : steps.gaps()) {
+      gaps.add(LegNames.hours(gap[1], gap[0], "between ", " and "));
+    }
+    return gaps.isEmpty() ? all : all + ", none " + String.join(" and ", gaps);
   }
 
   /** What would be lost without the group. */

@@ -24,10 +24,10 @@ final class Legs {
   private final List<Bunch> bunches;
   private final boolean[] targets;
 
-  Legs(Seeing seeing, List<Candidate> all, boolean[] targets, List<RingViews> rings) {
+  Legs(Seeing seeing, List<Bunch> gathered, boolean[] targets) {
     this.seeing = seeing;
     this.targets = targets;
-    bunches = SameFocus.of(seeing, targets, Gathering.of(seeing, all, rings));
+    bunches = SameFocus.of(seeing, targets, gathered);
     bunches.sort(
         Comparator.comparing(Bunch::pose)
             .thenComparing(Bunch::form)
@@ -111,10 +111,8 @@ final class Legs {
   }
 
   /** What becomes one leg each, in the order of shooting. */
-  List<List<Candidate>> groups() {
-    List<List<Candidate>> all = new ArrayList<>();
-    bunches.forEach(bunch -> all.add(List.copyOf(bunch.members())));
-    return all;
+  List<Bunch> bunches() {
+    return bunches;
   }
 
   /** All photographs, in the order of shooting; some may be focused anew. */

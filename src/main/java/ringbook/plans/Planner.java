@@ -20,9 +20,10 @@ import ringbook.units.Angle;
  * rings can see with fewest photographs ({@link RingChoice}). Then single photographs for what is
  * left ({@link Extras}), from the rings' heights and from close by ({@link Stations}). Then what
  * can be spared goes ({@link Trim}); that is tried with the widest ring at every other height too,
- * and the least set wins. Pieces that do not hang together are bridged ({@link Chain}), what a
- * bridge has made needless goes, and all is put into the order of walking ({@link Legs}). {@link
- * CoverBound} says how few any plan could have.
+ * and the least set wins. Pieces that do not hang together are bridged ({@link Chain}), and what a
+ * bridge has made needless goes. Single photographs give way to even rings, arcs and strips ({@link
+ * Evening}), and all is put into the order of walking ({@link Legs}). {@link CoverBound} says how
+ * few any plan could have.
  */
 public final class Planner {
 
@@ -83,27 +84,39 @@ public final class Planner {
   }
 
   private Optional<Proposal> propose() {
-    List<Candidate> best = null;
+    Trial best = null;
     for (boolean[] rings : choices()) {
-      List<Candidate> trial = completed(rings);
-      if (best == null || trial.size() < best.size()) {
+      Trial trial = completed(rings);
+      if (best == null || trial.all().size() < best.all().size()) {
         best = trial;
       }
     }
-    if (best.isEmpty()) {
+    if (best.all().isEmpty()) {
       return Optional.empty();
     }
     Chain chain = new Chain(seeing, stations.reach(), stations.all().get(0));
     Trim trim = new Trim(seeing, targets, stepLimit);
-    List<Candidate> joined = trim.spared(chain.joined(best));
-    Legs legs = new Legs(seeing, joined, targets, stations.rings());
-    for (int round = 0; round < REFOCUSED; round++) {
-      List<Candidate> refocused = new Refocus(seeing, legs.groups()).mended();
-      if (legs.all().containsAll(refocused)) {
-        break;
+    List<Candidate> loose = trim.spared(chain.joined(best.all()));
+    List<Candidate> ofRings = new ArrayList<>(best.ofRings());
+    ofRings.retainAll(loose);
+    List<Bunch> rings = Gathering.rings(ofRings);
+    rings.forEach(ring -> loose.removeAll(ring.members()));
+    List<Bunch> bunches =
+        new Evening(seeing, targets, stations, chain, trim).evened(rings, loose);
+    Legs legs = new Legs(seeing, bunches, targets);
+    for (int round = 0; round < REFOCUSED && new Refocus(seeing, legs.bunches()).mend(); round++) {
+      List<Candidate> all = legs.all();
+      List<Candidate> joined = trim.spared(chain.joined(all), all);
+      bunches = new ArrayList<>();
+      for (Bunch bunch : legs.bunches()) {
+        bunch.members().retainAll(joined);
+        if (bunch.size() > 0) {
+          bunches.add(bunch);
+        }
       }
-      joined = trim.spared(chain.joined(refocused));
-      legs = new Legs(seeing, joined, targets, stations.rings());
+      joined.removeAll(all);
+      bunches.addAll(Gathering.of(seeing, joined));
+      legs = new Legs(seeing, bunches, targets);
     }
     boolean[] kept = Wellness.of(seeing, legs.all()).wells();
     return Optional.of(
@@ -152,14 +165,23 @@ public final class Planner {
     return areas;
   }
 
+  /**
+   * A choice of rings worked out.
+   *
+   * @param all photographs
+   * @param ofRings those that were chosen as rings, some of which may have been spared
+   */
+  private record Trial(List<Candidate> all, List<Candidate> ofRings) {}
+
   /** Some rings, with all that is needed and nothing that is not. */
-  private List<Candidate> completed(boolean[] rings) {
+  private Trial completed(boolean[] rings) {
     List<Candidate> chosen = new ArrayList<>();
     for (int r = 0; r < rings.length; r++) {
       if (rings[r]) {
         chosen.addAll(tied(stations.rings().get(r)));
       }
     }
+    List<Candidate> ofRings = List.copyOf(chosen);
     List<Candidate> pool = new ArrayList<>();
     for (Candidate candidate : stations.all()) {
       if (!chosen.contains(candidate)) {
@@ -175,7 +197,7 @@ public final class Planner {
     for (int number : Extras.choose(seen.tally(), Candidate.views(pool), wanted)) {
       chosen.add(pool.get(number));
     }
-    return new Trim(seeing, targets, stepLimit).trimmed(chosen);
+    return new Trial(new Trim(seeing, targets, stepLimit).trimmed(chosen), ofRings);
   }
 
   /** The stations of a ring, or more of them where neighbours are not tied: corners need that. */

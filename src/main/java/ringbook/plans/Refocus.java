@@ -12,25 +12,27 @@ import ringbook.units.Length;
 final class Refocus {
 
   private final Seeing seeing;
-  private final List<List<Candidate>> legs;
+  private final List<Bunch> legs;
 
-  Refocus(Seeing seeing, List<List<Candidate>> legs) {
+  Refocus(Seeing seeing, List<Bunch> legs) {
     this.seeing = seeing;
     this.legs = legs;
   }
 
-  /** All photographs leg by leg; those of wrongly focused legs anew, the others as they are. */
-  List<Candidate> mended() {
+  /** Focuses the legs that are focused wrongly; says whether there were any. */
+  boolean mend() {
     BestFocus search = new BestFocus(seeing);
-    List<Candidate> mended = new ArrayList<>();
-    legs.forEach(mended::addAll);
-    int first = 0;
-    for (List<Candidate> leg : legs) {
-      Optional<Length> best = search.instead(Candidate.views(mended), Candidate.views(leg));
-      for (int i = 0; best.isPresent() && i < leg.size(); i++) {
-        mended.set(first + i, focused(leg.get(i), best.get()));
+    boolean mended = false;
+    for (Bunch leg : legs) {
+      List<View> all = new ArrayList<>();
+      legs.forEach(other -> all.addAll(Candidate.views(other.members())));
+      Optional<Length> best = search.instead(all, Candidate.views(leg.members()));
+      if (best.isPresent()) {
+        List<Candidate> again = new ArrayList<>();
+        leg.members().forEach(one -> again.add(focused(one, best.get())));
+        leg.set(again);
+        mended = true;
       }
-      first += leg.size();
     }
     return mended;
   }

@@ -2,7 +2,9 @@ package ringbook.plans;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import ringbook.assess.coverage.Coverage;
 import ringbook.assess.coverage.PairGraph;
 import ringbook.assess.coverage.PatchClass;
@@ -29,7 +31,7 @@ final class Trim {
 
   /** What is left, tried from the last added to the first. */
   List<Candidate> trimmed(List<Candidate> chosen) {
-    return left(chosen, null);
+    return left(chosen, null, List.of());
   }
 
   /**
@@ -37,23 +39,30 @@ final class Trim {
    * one photograph alone.
    */
   List<Candidate> spared(List<Candidate> joined) {
+    return spared(joined, List.of());
+  }
+
+  /** The same, but some stay whether they are needed or not. */
+  List<Candidate> spared(List<Candidate> joined, List<Candidate> stay) {
     PairGraph graph = Coverage.graph(seeing, Candidate.views(joined));
-    return graph.isHeld() ? left(joined, graph) : new ArrayList<>(joined);
+    return graph.isHeld() ? left(joined, graph, stay) : new ArrayList<>(joined);
   }
 
   /**
    * What is left.
    *
    * @param graph of all, which has to hold; null if that does not matter
+   * @param stay some that are not tried
    */
-  private List<Candidate> left(List<Candidate> all, PairGraph graph) {
+  List<Candidate> left(List<Candidate> all, PairGraph graph, List<Candidate> stay) {
+    Set<Candidate> staying = new HashSet<>(stay);
     List<Candidate> kept = new ArrayList<>(all);
     Tally tally = Wellness.of(seeing, kept).tally();
     boolean[] wells = new Wellness(tally).wells();
     boolean[] in = new boolean[all.size()];
     Arrays.fill(in, true);
     for (int k = kept.size() - 1; k >= 0; k--) {
-      if (isBetween(kept, k) || !isNeedless(kept.get(k).view(), k, tally, wells)) {
+      if (staying.contains(kept.get(k)) || isBetween(kept, k) || !isNeedless(kept.get(k).view(), k, tally, wells)) {
         continue;
       }
       in[k] = false;

@@ -88,12 +88,19 @@ final class PlannerTest {
     assertThat(proposal.plan().photos()).isBetween(proposal.bound(), 95);
     assertThat(coverage.graph().splitters()).hasSizeGreaterThanOrEqualTo(2);
     assertThat(proposal.plan().legs().get(0).kind()).isEqualTo(Leg.Kind.RING);
+    assertThat(proposal.plan().legs().stream().map(Leg::name)).doesNotHaveDuplicates();
+    int uneven = 0;
+    for (Leg leg : proposal.plan().legs()) {
+      uneven += leg.why().contains("in the steps of the table") ? leg.photos() : 0;
+    }
+    assertThat(uneven).as("photographs without one step").isLessThan(proposal.plan().photos() / 5);
   }
 
   /** What a trainer can say: places, no "extras"; one photograph alone only by what it shows. */
   private static void canBeSaid(Proposal proposal) {
     for (Leg leg : proposal.plan().legs()) {
       assertThat(leg.name()).matches("(ring|sparse ring|arc|strip|top|underside|close-up|view).*");
+      assertThat(leg.name()).as("told apart by words").doesNotMatch(".* \\d+");
       if (leg.stations().size() == 1) {
         assertThat(leg.name()).matches("(close-up|view) of the .*");
       }
