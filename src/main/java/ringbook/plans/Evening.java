@@ -100,8 +100,7 @@ final class Evening {
       Viewpoint viewpoint = run.viewpoints().get(i);
       RingShape shape = run.shapes().get(i);
       members.add(
-          known.computeIfAbsent(
-              viewpoint, key -> new Candidate(key, shape, seeing.look(key))));
+          known.computeIfAbsent(viewpoint, key -> new Candidate(key, shape, seeing.look(key))));
     }
     List<Bunch> even = new ArrayList<>(rest.even());
     even.add(new Bunch(run.form(), "", members));

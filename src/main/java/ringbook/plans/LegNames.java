@@ -72,9 +72,7 @@ final class LegNames {
   static String hours(double first, double last, String from, String to) {
     int one = Clock.hour(new Angle(first));
     int other = Clock.hour(new Angle(last));
-    return one == other
-        ? "at " + one + " o'clock"
-        : from + one + to + other + " o'clock";
+    return one == other ? "at " + one + " o'clock" : from + one + to + other + " o'clock";
   }
 
   private static String hour(Candidate one) {

@@ -101,8 +101,7 @@ public final class Planner {
     ofRings.retainAll(loose);
     List<Bunch> rings = Gathering.rings(ofRings);
     rings.forEach(ring -> loose.removeAll(ring.members()));
-    List<Bunch> bunches =
-        new Evening(seeing, targets, stations, chain, trim).evened(rings, loose);
+    List<Bunch> bunches = new Evening(seeing, targets, stations, chain, trim).evened(rings, loose);
     Legs legs = new Legs(seeing, bunches, targets);
     for (int round = 0; round < REFOCUSED && new Refocus(seeing, legs.bunches()).mend(); round++) {
       List<Candidate> all = legs.all();

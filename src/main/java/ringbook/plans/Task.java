@@ -67,7 +67,6 @@ record Task(List<Bunch> bunches, Bunch whole) {
         : Optional.empty();
   }
 
-
   /** Two that lie near to each other, one of them small: as one strip or row. */
   private static Optional<Task> together(Bunch one, Bunch other) {
     boolean small = Math.min(one.size(), other.size()) <= FEW;

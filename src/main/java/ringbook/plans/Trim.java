@@ -62,7 +62,9 @@ final class Trim {
     boolean[] in = new boolean[all.size()];
     Arrays.fill(in, true);
     for (int k = kept.size() - 1; k >= 0; k--) {
-      if (staying.contains(kept.get(k)) || isBetween(kept, k) || !isNeedless(kept.get(k).view(), k, tally, wells)) {
+      if (staying.contains(kept.get(k))
+          || isBetween(kept, k)
+          || !isNeedless(kept.get(k).view(), k, tally, wells)) {
         continue;
       }
       in[k] = false;

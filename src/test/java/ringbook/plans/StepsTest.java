@@ -23,8 +23,7 @@ final class StepsTest {
   private static Candidate at(double azimuth, double elevation) {
     Length distance = new Length(0.5);
     RingShape shape =
-        new RingShape(
-            Pose.STANDING, Angle.ofDegrees(elevation), distance, new Vec3(0, 0, 1));
+        new RingShape(Pose.STANDING, Angle.ofDegrees(elevation), distance, new Vec3(0, 0, 1));
     Setup setup = new Setup(Pose.STANDING, Hold.UPRIGHT, distance, 1);
     return new Candidate(new Viewpoint(shape.at(1, Angle.ofDegrees(azimuth)), setup), shape, null);
   }
