@@ -19,6 +19,9 @@ public final class ShotRings {
 
   private static final double TICK = 11;
 
+  /** Height of a line of the list below. */
+  private static final double ROW = 17;
+
   private static final Box LARGE = new Box(0, 0, 560, 490);
 
   /** For half the width of a page, where the letters of a large one could not be read. */
@@ -26,6 +29,10 @@ public final class ShotRings {
 
   private final double width;
   private final double height;
+
+  /** Whether legs stand by number, with their names in a list below. */
+  private final boolean isListed;
+
   private final Scene scene;
   private final ShotPlan plan;
   private final SvgWriter svg;
@@ -36,22 +43,25 @@ public final class ShotRings {
     this.plan = plan;
     width = paper.width();
     height = paper.height();
-    svg = new SvgWriter(width, height, idPrefix);
-    placer = new LabelPlacer(svg.paper().grown(-4));
+    isListed = paper == LARGE;
+    double list = isListed ? ROW * ((plan.legs().size() + 1) / 2) + 8 : 0;
+    svg = new SvgWriter(width, height + list, idPrefix);
+    placer = new LabelPlacer(paper.grown(-4));
   }
 
   /**
-   * Seen from above: every station a tick that points where it looks, legs named at their first.
+   * Seen from above: every station a tick that points where it looks, legs numbered at their first
+   * and named in a list below.
    *
    * @param idPrefix put before every id
    */
   public static Figure above(Scene scene, ShotPlan plan, String idPrefix) {
-    return new ShotRings(scene, plan, LARGE, idPrefix).fromAbove(true);
+    return new ShotRings(scene, plan, LARGE, idPrefix).fromAbove();
   }
 
   /** As {@link #above} on a smaller paper, beside {@link #smallSide}, which names the legs. */
   public static Figure smallAbove(Scene scene, ShotPlan plan, String idPrefix) {
-    return new ShotRings(scene, plan, SMALL, idPrefix).fromAbove(false);
+    return new ShotRings(scene, plan, SMALL, idPrefix).fromAbove();
   }
 
   /**
@@ -80,7 +90,7 @@ public final class ShotRings {
     return farthest;
   }
 
-  private Figure fromAbove(boolean named) {
+  private Figure fromAbove() {
     double half = height / 2 - 42;
     View view = new View(half / farthest(), new Point(width / 2, height / 2 - 4));
     List<Label> names = obstacles(view);
@@ -90,18 +100,12 @@ public final class ShotRings {
         tick(view, station, leg.setup().pose());
       }
     }
-    for (Leg leg : named ? plan.legs() : List.<Leg>of()) {
-      Station first = leg.stations().get(0);
+    for (int i = 0; isListed && i < plan.legs().size(); i++) {
+      Station first = plan.legs().get(i).stations().get(0);
       Point at = view.at(first.position().x(), first.position().y());
-      Point out = at.towards(view.origin().directionTo(at), 14);
-      Label name = Label.small(leg.name(), at, Anchor.MIDDLE);
-      List<Label> places = new ArrayList<>();
-      for (int row = 0; row < 6; row++) {
-        places.add(name.movedTo(out.plus(0, 4 + 13 * row), Anchor.MIDDLE));
-        places.add(name.movedTo(out.plus(0, 4 - 13 * row), Anchor.MIDDLE));
-      }
-      svg.text(placer.place(name, places));
+      svg.text(placer.beside(Label.small(String.valueOf(i + 1), at, Anchor.MIDDLE).bold(), 5));
     }
+    list();
     for (Label name : names) {
       double room = TextWidth.of(name.text(), name.size()) / 2 + 4;
       double x = Math.max(room, Math.min(width - room, name.at().x()));
@@ -110,7 +114,7 @@ public final class ShotRings {
     ScaleBar.draw(svg, placer, new Point(16, height - 16), view.scale());
     String text =
         "Seen from above, the door side below: the stations of all legs, each a tick that points"
-            + " where it looks; hollow ones are for the object turned over.";
+            + " where it looks" + (isListed ? ", with the number of the leg at its first" : "") + "; hollow ones are for the object turned over.";
     return figure("All stations seen from above", text);
   }
 
@@ -172,10 +176,11 @@ public final class ShotRings {
         mark(view.at(floor(station), station.position().z()), leg.setup().pose());
       }
     }
-    for (Leg leg : plan.legs()) {
-      Station first = leg.stations().get(0);
+    for (int i = 0; i < plan.legs().size(); i++) {
+      Station first = plan.legs().get(i).stations().get(0);
       Point at = view.at(floor(first), first.position().z());
-      Label name = Label.small(leg.name() + ", " + height(first), at, Anchor.START);
+      String text = isListed ? (i + 1) + ": " + height(first) : name(i) + ", " + height(first);
+      Label name = Label.small(text, at, Anchor.START);
       List<Label> places = new ArrayList<>();
       for (int row = 0; row < 6; row++) {
         places.add(name.movedTo(at.plus(9, 4 + 13 * row), Anchor.START));
@@ -183,11 +188,29 @@ public final class ShotRings {
       }
       svg.text(placer.place(name, places));
     }
+    list();
     ScaleBar.draw(svg, placer, new Point(16, height - 10), view.scale());
-    String text =
+    String description =
         "Seen from the side: the object on its table, and every station by its height and its"
-            + " distance along the floor; hollow ones are for the object turned over.";
-    return figure("Heights and distances of all legs", text);
+            + " distance along the floor"
+            + (isListed ? ", with the number of the leg at its first" : "")
+            + "; hollow ones are for the object turned over.";
+    return figure("Heights and distances of all legs", description);
+  }
+
+  /** Which number is which leg, in two columns. */
+  private void list() {
+    int half = (plan.legs().size() + 1) / 2;
+    for (int i = 0; isListed && i < plan.legs().size(); i++) {
+      double x = i < half ? 16 : width / 2 + 8;
+      Point at = new Point(x, height + ROW * (i % half + 1) - 4);
+      svg.text(Label.small(name(i), at, Anchor.START));
+    }
+  }
+
+  /** {@code 1: ring A}, or the name alone. */
+  private String name(int leg) {
+    return (isListed ? (leg + 1) + ": " : "") + plan.legs().get(leg).name();
   }
 
   private static String height(Station station) {
@@ -196,11 +219,12 @@ public final class ShotRings {
 
   private Figure figure(String title, String description) {
     List<List<String>> rows = new ArrayList<>();
-    for (Leg leg : plan.legs()) {
+    for (int i = 0; i < plan.legs().size(); i++) {
+      Leg leg = plan.legs().get(i);
       Station first = leg.stations().get(0);
       rows.add(
           List.of(
-              leg.name(),
+              name(i),
               String.valueOf(leg.photos()),
               height(first),
               Numbers.fixed(100 * floor(first), 0) + " cm along the floor"));

@@ -1,8 +1,8 @@
 package ringbook.plans;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,8 +33,8 @@ final class Evening {
   private final Chain chain;
   private final Trim trim;
   private final Likely likely;
-  private final Map<Viewpoint, Candidate> known = new HashMap<>();
-  private final Set<List<Candidate>> tried = new HashSet<>();
+  private final Map<Viewpoint, Candidate> known = new LinkedHashMap<>();
+  private final Set<List<Candidate>> tried = new LinkedHashSet<>();
   private int trials;
 
   Evening(Seeing seeing, boolean[] targets, Stations stations, Chain chain, Trim trim) {

@@ -2,7 +2,6 @@ package ringbook.plans;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +58,7 @@ final class Likely {
     }
     // Of those alike in form and number only the best: what a run does for the chain is not known.
     Map<List<Object>, Run> kinds = new LinkedHashMap<>();
-    Map<Run, Double> costs = new HashMap<>();
+    Map<Run, Double> costs = new LinkedHashMap<>();
     for (Run run : all) {
       costs.put(run, run.size() + LOST * lost(run, others, wanted) + FAR * far(run, task));
       kinds.merge(run.kind(), run, (a, b) -> costs.get(b) < costs.get(a) ? b : a);

@@ -2,7 +2,7 @@ package ringbook.plans;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import ringbook.assess.coverage.Coverage;
@@ -55,7 +55,7 @@ final class Trim {
    * @param stay some that are not tried
    */
   List<Candidate> left(List<Candidate> all, PairGraph graph, List<Candidate> stay) {
-    Set<Candidate> staying = new HashSet<>(stay);
+    Set<Candidate> staying = new LinkedHashSet<>(stay);
     List<Candidate> kept = new ArrayList<>(all);
     Tally tally = Wellness.of(seeing, kept).tally();
     boolean[] wells = new Wellness(tally).wells();

@@ -93,7 +93,7 @@ final class PlannerTest {
     for (Leg leg : proposal.plan().legs()) {
       uneven += leg.why().contains("in the steps of the table") ? leg.photos() : 0;
     }
-    assertThat(uneven).as("photographs without one step").isLessThan(proposal.plan().photos() / 5);
+    assertThat(uneven).as("photographs without one step").isLessThan(proposal.plan().photos() / 3);
   }
 
   /** What a trainer can say: places, no "extras"; one photograph alone only by what it shows. */

@@ -29,7 +29,7 @@ public final class PlanSheet {
   /**
    * The bytes of the PDF.
    *
-   * @param figures drawn at the head
+   * @param figures drawn at the head, the last of them at the end
    * @param date of the edition, ISO 8601; never the clock's
    * @throws BookException if a letter is in none of the fonts or the page maker warns
    */
@@ -53,21 +53,29 @@ public final class PlanSheet {
         .append("</style></head><body>");
     page.append("<h1>").append(text(report.title())).append("</h1>");
     report.summary().forEach(sentence -> paragraph("summary", sentence));
-    for (int i = 0; i < figures.size(); i++) {
-      Figure figure = figures.get(i);
-      page.append("<div class=\"drawing\">").append(figure.svg()).append("</div>");
-      paragraph("caption", figure.title());
-      boolean again =
-          i + 1 < figures.size() && figures.get(i + 1).tableRows().equals(figure.tableRows());
-      if (!again) {
-        numbers(figure);
-      }
-    }
     page.append("<h2>What to know</h2><ul>");
     report.findings().forEach(one -> page.append("<li>").append(text(one)).append("</li>"));
     page.append("</ul>");
+    // What is walked by comes first, what few look up last.
+    int last = figures.size() - 1;
+    for (int i = 0; i < last; i++) {
+      drawing(figures.get(i));
+      boolean again = figures.get(i + 1).tableRows().equals(figures.get(i).tableRows());
+      if (!again) {
+        numbers(figures.get(i));
+      }
+    }
     report.assessment().plan().legs().forEach(this::leg);
+    if (last >= 0) {
+      drawing(figures.get(last));
+      numbers(figures.get(last));
+    }
     return page.append("</body></html>").toString();
+  }
+
+  private void drawing(Figure figure) {
+    page.append("<div class=\"drawing\">").append(figure.svg()).append("</div>");
+    paragraph("caption", figure.title());
   }
 
   /** The numbers of a drawing; two drawings of the same numbers in a row share one table. */
