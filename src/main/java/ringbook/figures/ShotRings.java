@@ -114,7 +114,9 @@ public final class ShotRings {
     ScaleBar.draw(svg, placer, new Point(16, height - 16), view.scale());
     String text =
         "Seen from above, the door side below: the stations of all legs, each a tick that points"
-            + " where it looks" + (isListed ? ", with the number of the leg at its first" : "") + "; hollow ones are for the object turned over.";
+            + " where it looks"
+            + (isListed ? ", with the number of the leg at its first" : "")
+            + "; hollow ones are for the object turned over.";
     return figure("All stations seen from above", text);
   }
 
