@@ -24,6 +24,11 @@ public final class PackNumbers {
     return reckoning.of(key) instanceof Outcome.Known;
   }
 
+  /** Whether the scene allows a value and it is above nothing. */
+  public boolean some(String key) {
+    return reckoning.of(key) instanceof Outcome.Known known && known.si() > 0;
+  }
+
   /** Whether a question of the ledger is answered with yes. */
   public boolean yes(String key) {
     return known(key) && reckoning.yes(key);
