@@ -52,7 +52,7 @@ final class JobPath {
   }
 
   private String iso() {
-    return readings.known("motion.iso") ? ", ISO " + readings.text("motion.iso") : "";
+    return readings.known("motion.dialIso") ? ", ISO " + readings.text("motion.dialIso") : "";
   }
 
   private String rings() {
@@ -75,7 +75,7 @@ final class JobPath {
         "distance.standoff",
         "sharp.focus",
         "motion.dialTime",
-        "motion.iso",
+        "motion.dialIso",
         "rings.count",
         "ring.photos",
         "rings.topViews",

@@ -40,7 +40,7 @@ final class SettingsLock {
         "sharp.focus",
         "sharp.fNumber",
         "motion.dialTime",
-        "motion.iso");
+        "motion.dialIso");
     return readings.figure(svg, "What to lock", description());
   }
 
@@ -60,7 +60,7 @@ final class SettingsLock {
         new Setting("focus: once a ring", told("sharp.focus")),
         new Setting("f-number", told("sharp.fNumber")),
         new Setting("exposure time", told("motion.dialTime")),
-        new Setting("ISO", told("motion.iso")),
+        new Setting("ISO", told("motion.dialIso")),
         new Setting("white balance", "one fixed value"));
   }
 

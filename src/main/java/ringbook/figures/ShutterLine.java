@@ -72,7 +72,7 @@ final class ShutterLine {
         "light.timeBase",
         "motion.tripod",
         "motion.dialTime",
-        "motion.iso");
+        "motion.dialIso");
     return readings.figure(svg, "How long may the shutter be open?", description());
   }
 

@@ -60,7 +60,8 @@ final class WaysRound {
     ring("ring.floorDistance", "The ring", Stroke.solid(Ink.ACCENT, 2.2));
     ring("room.standing", "Room a person needs", Stroke.dashed(Ink.INK, 1.2, "3 3"));
     blocked();
-    if (readings.si("room.free") > 0 && readings.si("room.free") < readings.si("room.standing")) {
+    double free = readings.si("room.free");
+    if (free > readings.si("distance.turningWidth") / 2 && free < readings.si("room.standing")) {
       ring("room.free", "Largest free ring", Stroke.solid(Ink.SECOND, 1.6));
     }
     if (showsWider()) {

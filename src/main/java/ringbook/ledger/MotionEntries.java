@@ -30,7 +30,8 @@ final class MotionEntries {
         time(),
         dialTime(),
         usualExact(),
-        iso());
+        iso(),
+        dialIso());
   }
 
   private static Quantity rule() {
@@ -216,6 +217,23 @@ final class MotionEntries {
                 Exposure.isoFor(
                     r.fNumber("sharp.effective"),
                     new Span(r.si("motion.time")),
+                    r.si("light.ev100")));
+  }
+
+  private static Quantity dialIso() {
+    return Entry.of("motion.dialIso", "ISO that goes with the mark")
+        .meaning("The ISO that exposes rightly with the f-number and the mark on the dial.")
+        .symbol("S_{\\mathrm{dial}}", Unit.ONE)
+        .range(Range.above(0))
+        .rounded(Rounding.significant(2))
+        .formula("100 * sharp.effective ^ 2 / (motion.dialTime * 2 ^ light.ev100)")
+        .source("exposure in steps of two; Exif annex on APEX")
+        .checkedBy("EXP-07", "EXP-15")
+        .by(
+            r ->
+                Exposure.isoFor(
+                    r.fNumber("sharp.effective"),
+                    new Span(r.si("motion.dialTime")),
                     r.si("light.ev100")));
   }
 

@@ -29,7 +29,7 @@ public final class LockList {
         new Setting("Focus, lens to what is sharp", value(reckoning, "sharp.focus")),
         new Setting("f-number", value(reckoning, "sharp.dial")),
         new Setting("Exposure time, at most", value(reckoning, "motion.dialTime")),
-        new Setting("ISO", value(reckoning, "motion.iso")),
+        new Setting("ISO", value(reckoning, "motion.dialIso")),
         new Setting("White balance", "one, fixed"));
   }
 

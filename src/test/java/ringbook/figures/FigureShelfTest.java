@@ -155,7 +155,7 @@ final class FigureShelfTest {
     "thin-parts, distance.samplingFar aim.pixelsPerDetail fitness.thinnestShown",
     "view-fan, kit.focalLength kit.angleShort distance.fieldShort distance.standoff",
     "equivalence, kit.diagonal kit.focalLength kit.cropFactor kit.sameView kit.angleDiagonal",
-    "settings-lock, kit.focalLength sharp.focus sharp.fNumber motion.dialTime motion.iso",
+    "settings-lock, kit.focalLength sharp.focus sharp.fNumber motion.dialTime motion.dialIso",
     "lamp-light, distance.turningWidth place.lampDistance light.lampSpread light.pairSpread",
     "flicker-wave, flicker.pulses motion.time flicker.swing flicker.shortest",
     "crossed-filters, light.crossingLimit light.crossedStops",

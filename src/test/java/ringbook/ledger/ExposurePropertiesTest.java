@@ -57,6 +57,8 @@ final class ExposurePropertiesTest {
     assertThat(si(r, "motion.dialTime"))
         .isBetween(
             si(r, "motion.time") / Math.cbrt(2) * (1 - 1e-9), si(r, "motion.time") * (1 + 1e-9));
+    assertThat(si(r, "motion.dialIso") * si(r, "motion.dialTime"))
+        .isCloseTo(si(r, "motion.iso") * si(r, "motion.time"), CLOSE);
   }
 
   @Test
@@ -117,7 +119,8 @@ final class ExposurePropertiesTest {
   void refuses_slices_where_the_open_aperture_already_spreads_too_widely() {
     Scene strict = Scenes.with(Scenes.pot(), "aim.diffractionLimit", "1");
     String reason =
-        "Even at its widest aperture, f/1.8, this lens spreads every point over more than 1\u00a0px.";
+        "Even at its widest aperture, f/1.8, this lens spreads every point over more than"
+            + " 1\u00a0px.";
     for (String key : new String[] {"sharp.slices", "sharp.coarser"}) {
       assertThat(Reckoning.of(strict).of(key))
           .isEqualTo(new Outcome.Refused(reason, "Accept a diffraction disc of 1.6\u00a0px."));

@@ -27,13 +27,7 @@ final class PrintDocument {
   static Document of(String xhtml) throws IOException {
     Document document = parse(xhtml);
     Element root = document.getDocumentElement();
-    PrintHeadings.close(root);
-    PrintChains.open(root);
-    PrintCells.mark(root);
-    PrintLeads.mark(root);
-    PrintInputs.runIn(root);
-    PrintPunctuation.join(root);
-    PrintDrawings.prepare(root);
+    tidy(root);
     PrintLinks.resolve(root);
     PrintIndex.fill(root);
     Bookmarks.add(document);
@@ -47,6 +41,13 @@ final class PrintDocument {
   static Document sheet(String xhtml) throws IOException {
     Document document = parse(xhtml);
     Element root = document.getDocumentElement();
+    tidy(root);
+    PrintLinks.drop(root);
+    Bookmarks.add(document);
+    return document;
+  }
+
+  private static void tidy(Element root) {
     PrintHeadings.close(root);
     PrintChains.open(root);
     PrintCells.mark(root);
@@ -54,9 +55,6 @@ final class PrintDocument {
     PrintInputs.runIn(root);
     PrintPunctuation.join(root);
     PrintDrawings.prepare(root);
-    PrintLinks.drop(root);
-    Bookmarks.add(document);
-    return document;
   }
 
   /** The tree of a well-formed text. */
