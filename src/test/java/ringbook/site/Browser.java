@@ -79,7 +79,7 @@ public final class Browser implements AutoCloseable {
     ChromeDriverService service =
         new ChromeDriverService.Builder().usingDriverExecutable(DRIVER).usingAnyFreePort().build();
     ChromeDriver driver = new ChromeDriver(service, options());
-    driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
+    driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(5));
     return new Browser(driver);
   }
 
