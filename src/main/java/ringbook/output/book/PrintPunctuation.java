@@ -12,10 +12,13 @@ final class PrintPunctuation {
 
   private PrintPunctuation() {}
 
-  /** Takes the signs that follow a value into its element, which is not broken. */
+  /**
+   * Takes the signs that follow a value, a strong word or a trade word into its element, which is
+   * not broken.
+   */
   static void join(Element root) {
-    for (Element value : Elements.named(root, "data")) {
-      if (value.getNextSibling() instanceof org.w3c.dom.Text text) {
+    for (Element value : Elements.all(root)) {
+      if (isJoined(value) && value.getNextSibling() instanceof org.w3c.dom.Text text) {
         Matcher signs = SIGNS.matcher(text.getData());
         if (signs.find()) {
           Node kept = root.getOwnerDocument().createTextNode(signs.group());
@@ -24,5 +27,14 @@ final class PrintPunctuation {
         }
       }
     }
+  }
+
+  /** Links with a page behind their words are left out: the page comes before the sign. */
+  private static boolean isJoined(Element element) {
+    return switch (element.getNodeName()) {
+      case "data", "strong", "em" -> true;
+      case "a" -> Elements.hasClass(element, "term");
+      default -> false;
+    };
   }
 }
