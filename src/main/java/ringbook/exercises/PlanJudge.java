@@ -9,6 +9,7 @@ import ringbook.assess.coverage.Coverage;
 import ringbook.assess.findings.Assessment;
 import ringbook.assess.findings.Finding;
 import ringbook.assess.findings.Gravity;
+import ringbook.assess.findings.LegFinding;
 import ringbook.assess.findings.PlaceFinding;
 import ringbook.exercises.PlanCheck.Lack;
 import ringbook.plans.WrittenPlan;
@@ -63,22 +64,18 @@ final class PlanJudge {
       return new PlanCheck(laid.photos(), 0, 0, lacks, Optional.empty());
     }
     ShotPlan plan = new ShotPlan(taken);
-    Coverage coverage = ground.coverage(plan);
-    double shown = ground.shown(coverage);
-    List<Integer> joined = coverage.graph().pieces().get(0);
-    int loose = coverage.views().size() - joined.size();
-    double together = loose == 0 ? shown : ground.shown(only(coverage, joined));
-    if (together >= covered) {
-      shown = together;
-    } else if (lacks.isEmpty()) {
-      lacks.add(found(plan, coverage, shown, loose > 0));
+    PlanSeen seen = PlanSeen.of(ground, ground.coverage(plan));
+    if (seen.together() < covered && lacks.isEmpty()) {
+      PlanSeen sharp = PlanSeen.of(ground, PlanFocus.set(plan, seen.coverage()));
+      seen = sharp.together() >= covered ? sharp : seen;
     }
-    return new PlanCheck(laid.photos(), loose, shown, lacks, Optional.of(coverage));
-  }
-
-  /** What some of the photographs see without the others. */
-  private Coverage only(Coverage coverage, List<Integer> numbers) {
-    return Coverage.of(ground.seeing(), numbers.stream().map(coverage.views()::get).toList());
+    boolean passes = seen.together() >= covered;
+    if (!passes && lacks.isEmpty()) {
+      lacks.add(found(plan, seen.coverage(), seen.shown(), seen.loose() > 0));
+    }
+    double shown = passes ? seen.together() : seen.shown();
+    return new PlanCheck(
+        laid.photos(), seen.loose(), shown, lacks, Optional.of(seen.coverage()));
   }
 
   private void focus() {
@@ -272,6 +269,9 @@ final class PlanJudge {
   private boolean matters(Finding finding) {
     if (finding instanceof PlaceFinding.Unseen unseen) {
       return ground.canBeSeen(unseen.region().patches());
+    }
+    if (finding instanceof LegFinding.OutOfFocus) {
+      return false; // nobody can write a focus
     }
     return !(finding instanceof PlaceFinding.Thin thin)
         || ground.canBeSeen(thin.region().patches());

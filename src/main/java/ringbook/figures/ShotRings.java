@@ -123,7 +123,7 @@ public final class ShotRings {
   private List<Label> obstacles(View view) {
     List<Label> names = new ArrayList<>();
     for (Obstacle obstacle : scene.place().obstacles()) {
-      Plan.body(obstacle, view, svg.paper(), svg).ifPresent(names::add);
+      Plan.body(obstacle, view, new Box(0, 0, width, height), svg).ifPresent(names::add);
     }
     return names;
   }
