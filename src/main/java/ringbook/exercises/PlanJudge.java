@@ -74,8 +74,7 @@ final class PlanJudge {
       lacks.add(found(plan, seen.coverage(), seen.shown(), seen.loose() > 0));
     }
     double shown = passes ? seen.together() : seen.shown();
-    return new PlanCheck(
-        laid.photos(), seen.loose(), shown, lacks, Optional.of(seen.coverage()));
+    return new PlanCheck(laid.photos(), seen.loose(), shown, lacks, Optional.of(seen.coverage()));
   }
 
   private void focus() {
