@@ -11,6 +11,12 @@
     return credit + " of 1 point";
   }
 
+  /* The measures that the reader likes, where they are not those of the course. */
+  function units() {
+    var scene = live.scene.changes();
+    return scene.written[scene.keys.indexOf(live.scene.UNITS)] || "";
+  }
+
   /* Links between lessons are written for pages of any kind. */
   function linked(xhtml) {
     return xhtml.replace(/ href="course:([^"#]*)/g, function (all, page) {
@@ -81,19 +87,21 @@
   Exercise.prototype.pose = function () {
     var self = this;
     var name = answers.name();
-    if (!name) {
+    this.units = units();
+    if (!name && !this.units) {
       this.posed.innerHTML = this.own.posed;
       this.show(this.own.options, this.lefts());
       return;
     }
+    var asked = this.units;
     this.box.setAttribute("aria-busy", "true");
     live.ask("question", [this.id, name], function (text, fault) {
-      if (answers.name() !== name) {
+      if (answers.name() !== name || self.units !== asked) {
         return;
       }
       self.box.removeAttribute("aria-busy");
       if (text === null) {
-        self.said.textContent = "Your own numbers cannot be worked out here: " + fault + ".";
+        self.said.textContent = (name ? "Your own numbers" : "Other measures") + " cannot be worked out here: " + fault + ".";
         self.show(self.own.options, self.lefts());
         return;
       }
@@ -198,6 +206,9 @@
       if (what !== "answer") {
         all.forEach(function (one) { one.pose(); });
       }
+    });
+    live.scene.onChange(function () {
+      all.filter(function (one) { return one.units !== units(); }).forEach(function (one) { one.pose(); });
     });
   });
 })();

@@ -44,6 +44,9 @@
                          here or in another window. Never before ready.
    scene.link()          The address of this page with the reader's scene in its fragment. A page that
                          is opened with such a fragment takes that scene over, and keeps it.
+   scene.UNITS           The field that says in which measures lengths are told. It is stated like all
+                         others, but no other scene for it.
+   scene.isOwn()         Whether the reader's scene is the course's, whatever measures it is told in.
    kept(name, otherwise) What keep(name, value) stored for this site; values are JSON. */
 (function () {
   "use strict";
@@ -51,6 +54,7 @@
   var SITE = FOLDER.replace(/js\/$/, "");
   var MARK = "#scene&";
   var EMPTY = { keys: [], written: [] };
+  var UNITS = "aim.units";
 
   /* One store may serve several sites: all files on a disk share one. */
   function kept(name, otherwise) {
@@ -537,6 +541,8 @@
     kept: kept,
     keep: keep,
     scene: {
+      UNITS: UNITS,
+      isOwn: function () { return changes.keys.every(function (key) { return key === UNITS; }); },
       changes: function () { return sound(changes); },
       set: set,
       reset: reset,

@@ -7,6 +7,7 @@
   "use strict";
   var WHERE = "data.quantity, span.word, span.value, p.value[data-key]";
   var found = null;
+  var ownIn = {};
 
   function expressionOf(element) {
     var data = element.dataset;
@@ -74,19 +75,35 @@
     });
   }
 
-  function show(item, value) {
+  /* The course's own numbers, told in the measures that the reader likes. */
+  function ownTexts() {
+    var scene = window.RingbookLive.scene.changes();
+    var at = scene.keys.indexOf(window.RingbookLive.scene.UNITS);
+    if (at < 0) {
+      return find().map(function (item) { return item.own; });
+    }
+    if (ownIn[scene.written[at]] === undefined) {
+      window.RingbookLive.calc.change([scene.keys[at]], [scene.written[at]]);
+      var values = worked();
+      window.RingbookLive.calc.change(scene.keys, scene.written);
+      ownIn[scene.written[at]] = find().map(function (item, i) { return textOf(item, values[i]); });
+    }
+    return ownIn[scene.written[at]];
+  }
+
+  function show(item, value, ownText) {
     var element = item.element;
     var own = window.RingbookLive.scene.changes().keys.length === 0;
     var text = own ? item.own : textOf(item, value);
     var refused = !own && isNone(value);
-    var differs = text !== item.own;
+    var differs = text !== ownText;
     var before = element.textContent;
     if (before !== text) {
       element.textContent = text;
     }
     element.classList.toggle("is-changed", differs);
     element.classList.toggle("is-refused", refused);
-    var told = differs && item.own !== "none" ? "in the course: " + item.own : "";
+    var told = differs && ownText !== "none" ? "in the course: " + ownText : "";
     var why = refused && element.dataset.none ? reason(value.text) : "";
     var title = [item.title, why, told].filter(Boolean).join(" – ");
     if (title) {
@@ -120,7 +137,8 @@
 
   function update() {
     var values = worked();
-    var changed = find().filter(function (item, i) { return show(item, values[i]); }).length;
+    var own = ownTexts();
+    var changed = find().filter(function (item, i) { return show(item, values[i], own[i]); }).length;
     document.querySelectorAll("table[data-runs]").forEach(sortRows);
     return changed;
   }

@@ -17,7 +17,7 @@
   }
 
   function isOwn() {
-    return live.scene.changes().keys.length === 0;
+    return live.scene.isOwn();
   }
 
   function say(text) {
@@ -66,7 +66,7 @@
 
   function changed() {
     var count = follow();
-    say(isOwn()
+    say(live.scene.changes().keys.length === 0
       ? "The page shows the course’s own numbers again."
       : counted(count, "number") + " on this page changed.");
   }
@@ -94,10 +94,14 @@
     lay();
     window.RingbookPanel.attend();
     live.scene.onChange(changed);
-    if (!isOwn()) {
+    if (live.scene.changes().keys.length > 0) {
       state.textContent = "Working the page out for your own scene …";
       live.ready(function () {
         follow();
+        if (isOwn()) {
+          state.textContent = "";
+          return;
+        }
         var dropped = live.scene.dropped();
         say("This page is worked out for your own scene." +
           (dropped.length ? " Not taken over: " + dropped.map(function (fault) { return fault.message; }).join("; ") + "." : ""));

@@ -109,7 +109,7 @@
         : steps(JSON.parse(window.RingbookLive.calc.working(working.element.dataset.key)));
       childrenOf(working.element, STEPS).forEach(function (old) { old.remove(); });
       fresh.forEach(function (step) { working.element.appendChild(step); });
-      var same = told(fresh) === told(working.own);
+      var same = isAlike(told(fresh), told(working.own));
       working.element.classList.toggle("is-changed", !isOwn() && working.own.length > 0 && !same);
     });
   }
@@ -119,7 +119,12 @@
     return all.filter(function (step) { return step.matches(".numbers, .result"); }).map(function (step) {
       var label = step.querySelector("[aria-label]");
       return label ? label.getAttribute("aria-label") : step.textContent;
-    }).join("\n");
+    });
+  }
+
+  /* Told in other measures as well, a result is still the same. */
+  function isAlike(lines, own) {
+    return lines.length === own.length && lines.every(function (line, i) { return line.indexOf(own[i]) === 0; });
   }
 
   /* ---- figures ---- */
@@ -194,7 +199,7 @@
         var drawn = answer === null ? failed(fault) : JSON.parse(answer);
         put(figure, drawn.svg, "");
         figure.words.replaceChildren.apply(figure.words, inWords(figure, drawn));
-        plate.classList.toggle("is-changed", figure.own[0] !== "" && figure.drawing.innerHTML !== figure.own[0]);
+        plate.classList.toggle("is-changed", !window.RingbookLive.scene.isOwn() && figure.own[0] !== "" && figure.drawing.innerHTML !== figure.own[0]);
         plate.dispatchEvent(new CustomEvent("drawn", { bubbles: true }));
       },
       "figure " + plate.id);

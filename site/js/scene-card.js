@@ -26,6 +26,7 @@
   var rows = {};           /* by key: what stands on the card for a field */
   var kitInputs = [];
   var furnitureInputs = [];
+  var unitInputs = [];
   var own = false;         /* whether a change of the scene comes from the card */
 
   var part = window.RingbookPage.part;
@@ -116,13 +117,13 @@
 
   function units() {
     var group = part(dialog, "fieldset", "choice units");
-    part(group, "legend", "", "Show lengths in");
-    [["centimetres", false], ["inches", true]].forEach(function (choice) {
-      radio(group, "scene-units", choice[0], function () {
-        entries.inches(choice[1]);
-        fill();
-      }).checked = entries.inches() === choice[1];
+    part(group, "legend", "", "Tell lengths in");
+    [["centimetres and metres", false], ["inches and feet", true]].forEach(function (choice) {
+      unitInputs.push([radio(group, "scene-units", choice[0], function () {
+        take(function () { entries.inches(choice[1]); });
+      }), choice[1]]);
     });
+    part(group, "p", "note", "Small ones, and those of the camera, stay in millimetres, as is usual. Workings show both.");
   }
 
   function radio(group, name, text, chosen) {
@@ -143,7 +144,7 @@
       kits(box);
     }
     var more = null;
-    entries.all().filter(function (field) { return field.section === section[0]; }).forEach(function (field) {
+    entries.all().filter(function (field) { return field.section === section[0] && field.key !== live.scene.UNITS; }).forEach(function (field) {
       var main = !field.optional || field.text !== "" || ALWAYS.indexOf(field.key) >= 0;
       if (!main && !more) {
         more = document.createElement("details");
@@ -236,11 +237,12 @@
   function fill(quiet) {
     var otherwise = usual();
     entries.fields().forEach(function (field) {
-      if (field.key !== quiet) {
+      if (field.key !== quiet && rows[field.key]) {
         fillRow(field, otherwise[field.key] || "");
       }
     });
     kitInputs.forEach(function (input) { input.checked = input.value === (entries.written.kit || ""); });
+    unitInputs.forEach(function (pair) { pair[0].checked = entries.inches() === pair[1]; });
     furnitureInputs.forEach(function (pair) { pair[0].checked = entries.written[OBSTACLES] === pair[1]; });
   }
 

@@ -10,11 +10,12 @@
    RingbookEntries.clear()               back to the course's own
    RingbookEntries.unitOf(field)         the unit a bare number is meant in
    RingbookEntries.shown(field, text)    a text of the course in the units that the reader likes
-   RingbookEntries.inches(on)            whether lengths are shown in inches; on sets it */
+   RingbookEntries.inches(on)            whether lengths are told in inches; on sets it */
 (function () {
   "use strict";
   var live = window.RingbookLive;
   var OBSTACLES = "place.obstacles";
+  var UNITS = live.scene.UNITS;
   var SENSOR = ["kit.sensorWidth", "kit.sensorHeight"];
   var IN_MILLIMETRES = SENSOR.concat("kit.focalLength", "kit.equivalent");
   /* Millimetres of an inch, and of the units that fields have. */
@@ -125,7 +126,7 @@
   function write(field, text) {
     var plain = withUnit(field, text.trim());
     var course = ownField(field.key).text;
-    if (!entries.written.kit && (plain === course || plain === shown(field, course))) {
+    if ((!entries.written.kit || field.key === UNITS) && (plain === course || plain === shown(field, course))) {
       delete entries.written[field.key];
     } else {
       entries.written[field.key] = plain;
@@ -138,12 +139,20 @@
     apply(last);
   }
 
+  /* The measures that the reader likes stay. */
   function clear() {
+    recall();
+    var units = entries.written[UNITS];
     entries.written = {};
     entries.faults = {};
     good = {};
     live.keep("card", {});
-    live.scene.reset();
+    if (units === undefined) {
+      live.scene.reset();
+    } else {
+      entries.written[UNITS] = units;
+      apply(UNITS);
+    }
   }
 
   function convertible(field) {
@@ -168,9 +177,9 @@
 
   function inches(on) {
     if (on !== undefined) {
-      live.keep("inches", on);
+      write(ownField(UNITS), on ? "imperial" : "metric");
     }
-    return live.kept("inches", false) === true;
+    return (entries.written[UNITS] || ownField(UNITS).text) === "imperial";
   }
 
   var entries = {

@@ -24,6 +24,7 @@ import ringbook.ledger.Reckoning;
 import ringbook.optics.Kit;
 import ringbook.plans.PlanReading;
 import ringbook.plans.WrittenPlan;
+import ringbook.units.Lengths;
 import ringbook.units.Words;
 import ringbook.values.ExpressionFault;
 import ringbook.values.Expressions;
@@ -39,6 +40,7 @@ final class LiveExercise {
   /** Drawing a learner's numbers takes long, and a page asks for the same ones again and again. */
   private String lastLearner;
 
+  private Lengths lastLengths;
   private Exercise last;
   private Marker lastMarker;
 
@@ -48,10 +50,21 @@ final class LiveExercise {
     this.kits = kits;
   }
 
+  /** Tells lengths in these measures from now on; what is right stays as it is. */
+  LiveExercise told(Lengths lengths) {
+    if (lengths != lastLengths) {
+      lastLengths = lengths;
+      lastLearner = null;
+    }
+    return this;
+  }
+
   /** The exercise of one learner; of the book where the name is blank. */
   private Exercise of(String learner) {
     if (!learner.equals(lastLearner)) {
-      last = Words.isBlank(learner) ? varied.own() : varied.forLearner(learner);
+      Exercise drawn = Words.isBlank(learner) ? varied.own() : varied.forLearner(learner);
+      Reckoning told = drawn.reckoning().told(lastLengths);
+      last = told == drawn.reckoning() ? drawn : drawn.on(told);
       lastMarker = null;
       lastLearner = learner;
     }
@@ -112,7 +125,7 @@ final class LiveExercise {
   }
 
   private UnaryOperator<String> values(Exercise exercise, boolean xhtml) {
-    Expressions expressions = new Expressions(exercise.reckoning(), kits);
+    Expressions expressions = new Expressions(exercise.reckoning().forQuestions(), kits);
     return expression -> {
       String text = text(expression, expressions);
       return xhtml ? SvgWriter.escaped(text) : text;

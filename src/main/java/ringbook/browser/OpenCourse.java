@@ -52,7 +52,7 @@ final class OpenCourse {
     if (exercise == null) {
       throw new IllegalArgumentException("no exercise was taken up as '" + id + "'");
     }
-    return exercise;
+    return exercise.told(reckoning.scene().aim().lengths());
   }
 
   String change(String[] keys, String[] written) {

@@ -65,8 +65,8 @@ public record Exercise(
     return keys;
   }
 
-  /** The same exercise over another scene. */
-  Exercise on(Reckoning other) {
+  /** The same exercise over another scene, or over its own with lengths told otherwise. */
+  public Exercise on(Reckoning other) {
     return new Exercise(id, title, ask, hint, other, task);
   }
 

@@ -66,7 +66,7 @@ public record NumberTask(String quantity, OptionalDouble tolerance, List<Slip> s
 
   @Override
   public String answerText(Reckoning reckoning) {
-    return reckoning.text(quantity);
+    return entry(reckoning).answerText(truth(reckoning));
   }
 
   @Override

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Reckoning;
 import ringbook.shots.Scene;
+import ringbook.units.Lengths;
 
 /**
  * What is known of the variants that were tried: whether they make a good question and, if so, the
@@ -23,6 +24,7 @@ final class TriedVariants {
   private static final int MOST = 4096;
   private static final double[] UNUSABLE = {};
 
+  private final Lengths lengths;
   private final List<Variation> variations;
   private final List<String> keys;
   private final Map<Long, double[]> tried = new LinkedHashMap<>();
@@ -30,6 +32,7 @@ final class TriedVariants {
 
   /** Nothing was tried yet of the variants of {@code exercise}. */
   TriedVariants(Exercise exercise, List<Variation> variations) {
+    this.lengths = exercise.reckoning().scene().aim().lengths();
     this.variations = variations;
     this.keys = needed(exercise.task());
     double all = 1;
@@ -72,7 +75,7 @@ final class TriedVariants {
     if (known != null) {
       return known == UNUSABLE
           ? Optional.empty()
-          : Optional.of(Reckoning.resumed(scene, keys, known));
+          : Optional.of(Reckoning.resumed(lengths, scene, keys, known));
     }
     Optional<Reckoning> usable = trial.usable();
     if (tried.size() < MOST) {

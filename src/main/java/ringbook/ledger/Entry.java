@@ -105,6 +105,16 @@ public final class Entry {
             ? Range.wholeBetween(0, 1)
             : range.orElseThrow(() -> new IllegalStateException(key + " states no range"));
     return new Quantity(
-        key, name, meaning, symbol, unit, rounding, definition, source, checks, stated);
+        key,
+        name,
+        meaning,
+        symbol,
+        unit,
+        rounding,
+        definition,
+        source,
+        checks,
+        stated,
+        Quantity.Print.OWN);
   }
 }

@@ -182,6 +182,20 @@ final class FormulaPrint implements Expression.Cases<String> {
       return of(ringbook.units.Numbers.significant(measure.number(), 6), measure.unit(), style);
     }
 
+    /** A length as people write it, such as {@code 3 ft 2 1/2 in}, in TeX. */
+    static String tex(String length) {
+      int gap = length.indexOf('\u00a0');
+      if (gap >= 0) {
+        return tex(length.substring(0, gap)) + "\\,"  + tex(length.substring(gap + 1));
+      }
+      int over = length.indexOf('/');
+      if (over >= 0) {
+        return "\\frac{" + length.substring(0, over) + "}{" + length.substring(over + 1) + "}";
+      }
+      boolean letters = length.charAt(length.length() - 1) > '9';
+      return letters ? "\\mathrm{" + length + "}" : length;
+    }
+
     static String of(String number, Unit unit, int style) {
       if (style != TEX) {
         return unit == Unit.F_STOP || unit.symbol().isEmpty()

@@ -6,11 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringbook.units.Lengths;
 
 /** All quantities, by key, in the order of the appendix. */
 public final class Ledger {
 
   private static final Ledger STANDARD = standardEntries();
+  private static final Ledger INCHES = STANDARD.told(Quantity.Print.INCHES);
+  private static final Ledger FINE_INCHES = STANDARD.told(Quantity.Print.FINE_INCHES);
 
   private final Map<String, Quantity> entries = new LinkedHashMap<>();
 
@@ -25,6 +28,20 @@ public final class Ledger {
   /** The ledger of the course. */
   public static Ledger standard() {
     return STANDARD;
+  }
+
+  /** The same with the lengths of objects and rooms told in these measures. */
+  static Ledger in(Lengths lengths) {
+    return lengths == Lengths.IMPERIAL ? INCHES : STANDARD;
+  }
+
+  /** The same with the digits that the numbers of a question need. */
+  Ledger forQuestions() {
+    return this == INCHES ? FINE_INCHES : this;
+  }
+
+  private Ledger told(Quantity.Print print) {
+    return new Ledger(entries.values().stream().map(one -> one.told(print)).toList());
   }
 
   /** All entries. */

@@ -20,6 +20,7 @@ import ringbook.units.Whole;
  *     {@code HYP-01}, and {@code test:} with the name of a test class that works it out by a second
  *     route; empty for givens
  * @param range where its values can lie
+ * @param print in which measures lengths are told
  */
 public record Quantity(
     String key,
@@ -31,10 +32,21 @@ public record Quantity(
     Definition definition,
     String source,
     List<String> checks,
-    Range range) {
+    Range range,
+    Print print) {
 
   public Quantity {
     checks = List.copyOf(checks);
+  }
+
+  /** In which measures lengths of objects and rooms are told. */
+  enum Print {
+    /** In the unit of the entry. */
+    OWN,
+    /** In feet and inches. */
+    INCHES,
+    /** In inches, with as many digits as the numbers of a question need. */
+    FINE_INCHES
   }
 
   /** Works a quantity out, in SI; reads other quantities only through the reckoning. */
@@ -111,9 +123,38 @@ public record Quantity(
 
   /**
    * The number for people with its unit, joined by a no-break space: {@code 41.2 cm}, {@code f/8},
-   * {@code 12°}.
+   * {@code 12°}; where lengths are told in inches, {@code 16 1/4 in}.
    */
   public String text(double si) {
+    if (!isInInches() || Math.abs(si) == Double.POSITIVE_INFINITY) {
+      return ownText(si);
+    }
+    return print == Print.FINE_INCHES
+        ? LengthText.fine(this, si)
+        : LengthText.of(this, si, false);
+  }
+
+  /** Whether its values are told in feet and inches. */
+  boolean isInInches() {
+    return print != Print.OWN && LengthText.isMeant(this);
+  }
+
+  /**
+   * The text as the answer to a question. What the scene states is told as it is stated: a tape in
+   * inches is read more coarsely than that.
+   */
+  public String answerText(double si) {
+    return definition instanceof Given ? ownText(si) : text(si);
+  }
+
+  /** The same entry with its lengths told in other measures. */
+  Quantity told(Print other) {
+    return new Quantity(
+        key, name, meaning, symbol, unit, rounding, definition, source, checks, range, other);
+  }
+
+  /** The number for people in the unit of the entry, whatever measures lengths are told in. */
+  public String ownText(double si) {
     String number = number(si);
     if (Math.abs(si) == Double.POSITIVE_INFINITY) {
       return number; // endless in every unit

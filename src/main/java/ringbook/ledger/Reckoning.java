@@ -12,6 +12,7 @@ import ringbook.shots.Scene;
 import ringbook.units.Angle;
 import ringbook.units.FNumber;
 import ringbook.units.Length;
+import ringbook.units.Lengths;
 
 /**
  * The quantities of one scene, each worked out once, when first asked for. Not for use by several
@@ -32,22 +33,41 @@ public final class Reckoning {
     this.source = source;
   }
 
-  /** The standard ledger for {@code scene}. */
+  /** The standard ledger for {@code scene}, lengths told as the scene says. */
   public static Reckoning of(Scene scene) {
-    return new Reckoning(Ledger.standard(), () -> scene);
+    return new Reckoning(Ledger.in(scene.aim().lengths()), () -> scene);
+  }
+
+  /** The same numbers with lengths told in other measures. */
+  public Reckoning told(Lengths lengths) {
+    Ledger other = Ledger.in(lengths);
+    return other == ledger ? this : new Reckoning(other, this::scene);
+  }
+
+  /** The same numbers, told as finely as a question needs them. */
+  public Reckoning forQuestions() {
+    Ledger fine = ledger.forQuestions();
+    return fine == ledger ? this : new Reckoning(fine, this::scene);
+  }
+
+  /** The same ledger, told in the same way, for another scene. */
+  public Reckoning over(Scene other) {
+    return new Reckoning(ledger, () -> other);
   }
 
   /**
    * A reckoning some of whose numbers were worked out before, so that the scene need not even be
    * made while nothing else is asked for.
    *
+   * @param lengths in which measures lengths are told
    * @param scene makes the scene those numbers belong to
    * @param known their keys
    * @param si the numbers in SI, in the order of the keys; one that is no number was refused then
    *     and is worked out again when asked for
    */
-  public static Reckoning resumed(Supplier<Scene> scene, List<String> known, double[] si) {
-    Reckoning reckoning = new Reckoning(Ledger.standard(), scene);
+  public static Reckoning resumed(
+      Lengths lengths, Supplier<Scene> scene, List<String> known, double[] si) {
+    Reckoning reckoning = new Reckoning(Ledger.in(lengths), scene);
     for (int i = 0; i < si.length; i++) {
       if (!Double.isNaN(si[i])) {
         reckoning.outcomes.put(known.get(i), new Outcome.Known(si[i]));

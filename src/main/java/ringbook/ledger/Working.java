@@ -92,20 +92,36 @@ public record Working(
     if (reckoning.of(key) instanceof Outcome.Refused refused) {
       return new Line("", refused.reason(), refused.reason());
     }
-    String sign = "=";
+    double si = ((Outcome.Known) reckoning.of(key)).si();
+    String own = quantity.ownText(si);
+    String told = quantity.text(si);
+    boolean same = told.equals(own);
     return new Line(
-        quantity.symbol() + sign + value(reckoning, key, FormulaPrint.TEX),
-        Symbols.plain(quantity.symbol()) + " " + sign + " " + reckoning.text(key),
-        quantity.name() + " is " + reckoning.text(key));
+        quantity.symbol()
+            + "="
+            + value(reckoning, key, FormulaPrint.TEX)
+            + (same ? "" : "=" + FormulaPrint.MeasurePrint.tex(told)),
+        Symbols.plain(quantity.symbol()) + " = " + own + (same ? "" : " = " + told),
+        quantity.name() + " is " + own + (same ? "" : ", or " + told));
   }
 
   private static List<Input> inputs(Reckoning reckoning, Quantity quantity) {
     List<Input> inputs = new ArrayList<>();
     for (String key : quantity.inputs()) {
       Quantity input = reckoning.ledger().get(key);
-      inputs.add(new Input(key, Symbols.plain(input.symbol()), input.name(), reckoning.text(key)));
+      inputs.add(new Input(key, Symbols.plain(input.symbol()), input.name(), text(reckoning, key)));
     }
     return inputs;
+  }
+
+  /** Workings stay in the units of their formulas; where people measure in others, both are told. */
+  private static String text(Reckoning reckoning, String key) {
+    String told = reckoning.text(key);
+    if (reckoning.of(key) instanceof Outcome.Known known) {
+      String own = reckoning.ledger().get(key).ownText(known.si());
+      return own.equals(told) ? own : own + " (" + told + ")";
+    }
+    return told;
   }
 
   private static String value(Reckoning reckoning, PutIn in, String key, int style) {

@@ -3,6 +3,7 @@ package ringbook.shots;
 import ringbook.units.Angle;
 import ringbook.units.Details;
 import ringbook.units.Length;
+import ringbook.units.Lengths;
 
 /**
  * What the photographs must achieve and the limits the group works to.
@@ -20,6 +21,7 @@ import ringbook.units.Length;
  * @param stepLimit largest turn that still gives reliable matches
  * @param incidenceLimit most slanted view that still counts as seeing a surface
  * @param decay turn over which the look of a surface changes so much that matches fall to 1/e
+ * @param lengths in which measures lengths are told
  * @param details what else is stated about it
  */
 public record Aim(
@@ -35,6 +37,7 @@ public record Aim(
     Angle stepLimit,
     Angle incidenceLimit,
     Angle decay,
+    Lengths lengths,
     Details details) {
 
   /** How the camera is held. */

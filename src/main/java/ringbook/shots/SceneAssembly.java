@@ -11,6 +11,7 @@ import ringbook.shots.Place.Obstacle;
 import ringbook.units.Angle;
 import ringbook.units.FNumber;
 import ringbook.units.Length;
+import ringbook.units.Lengths;
 import ringbook.units.Num;
 import ringbook.units.Words;
 
@@ -126,6 +127,7 @@ record SceneAssembly(
         angle("aim.stepLimit"),
         angle("aim.incidenceLimit"),
         angle("aim.decay"),
+        Lengths.valueOf(Words.upper(words.getOrDefault("aim.units", "metric"))),
         SceneDetails.pick("aim", numbers));
   }
 

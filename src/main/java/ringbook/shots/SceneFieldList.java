@@ -9,6 +9,7 @@ import ringbook.shots.SceneField.NumberField;
 import ringbook.shots.SceneField.WordField;
 import ringbook.shots.Subject.Outline;
 import ringbook.shots.Subject.Surface;
+import ringbook.units.Lengths;
 import ringbook.units.Unit;
 import ringbook.units.Words;
 
@@ -27,6 +28,13 @@ final class SceneFieldList {
     all.addAll(SceneDetails.of("place"));
     addAim(all);
     all.addAll(SceneDetails.of("aim"));
+    all.add(
+        new WordField(
+            "aim.units",
+            "measures that lengths are told in",
+            words(Lengths.values()),
+            true,
+            s -> word(s.aim().lengths())));
     return List.copyOf(all);
   }
 

@@ -57,7 +57,8 @@ record SceneScope(
       throw ExpressionFault.of(fault.message(), fault.help(), "\"" + changes);
     }
     SceneScope changed =
-        new SceneScope(Reckoning.of(result.scene().orElseThrow()), Words.trimmed(changes), kits);
+        new SceneScope(
+            reckoning.over(result.scene().orElseThrow()), Words.trimmed(changes), kits);
     others.put(changes, changed);
     return changed;
   }

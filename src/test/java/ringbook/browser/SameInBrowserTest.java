@@ -207,6 +207,12 @@ final class SameInBrowserTest {
         call(calls, plan, "mark", id, learner, answer);
       }
     }
+    String[] units = {"aim.units"};
+    call(calls, plan, "change", units, new String[] {"imperial"});
+    call(calls, plan, "question", id, "");
+    if (!plan) {
+      ANSWERS.forEach(answer -> calls.add("mark", id, "zoë", answer));
+    }
     if (plan) {
       calls.far("judge", id, "", "rings: 5 at 15°", "a-").far("judge", id, "", "brick", "a-");
       PLANS.forEach(text -> calls.far("plan", text));

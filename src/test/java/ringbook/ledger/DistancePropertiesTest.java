@@ -162,6 +162,7 @@ final class DistancePropertiesTest {
         aim.stepLimit(),
         aim.incidenceLimit(),
         aim.decay(),
+        aim.lengths(),
         aim.details());
   }
 

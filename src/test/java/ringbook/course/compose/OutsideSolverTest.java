@@ -13,6 +13,7 @@ import ringbook.exercises.ExerciseSource;
 import ringbook.exercises.Marker;
 import ringbook.exercises.NumberTask;
 import ringbook.exercises.Verdict;
+import ringbook.units.Lengths;
 import ringbook.units.Unit;
 
 /**
@@ -32,18 +33,32 @@ final class OutsideSolverTest {
   @ParameterizedTest
   @MethodSource("numbers")
   void question_and_key_agree(ExerciseSource source) {
+    assertAgree(source, Lengths.METRIC, LEARNERS);
+  }
+
+  @ParameterizedTest
+  @MethodSource("numbers")
+  void a_question_in_inches_leads_to_the_same_key(ExerciseSource source) {
+    assertAgree(source, Lengths.IMPERIAL, LEARNERS / 2);
+  }
+
+  private static void assertAgree(ExerciseSource source, Lengths lengths, int learners) {
     assertThat(Solvers.BY_ID)
         .as("an outside solver for the exercise, see Solvers")
         .containsKey(source.id());
     List<Exercise> variants = new ArrayList<>(List.of(source.own()));
-    for (int i = 0; i < LEARNERS; i++) {
+    for (int i = 0; i < learners; i++) {
       variants.add(source.forLearner("Learner " + i));
     }
-    for (Exercise variant : variants) {
+    for (Exercise drawn : variants) {
+      Exercise variant = drawn.on(drawn.reckoning().told(lengths));
       QuestionText question = new QuestionText(source.question(variant));
       double solved = Solvers.BY_ID.get(source.id()).applyAsDouble(question);
       assertThat(Marker.verdict(variant, written(variant, solved)))
           .as("%s: %s", variant.answerText(), question)
+          .isEqualTo(new Verdict.Right());
+      assertThat(Marker.verdict(variant, variant.answerText()))
+          .as("%s, as the course prints it", variant.answerText())
           .isEqualTo(new Verdict.Right());
     }
   }

@@ -14,7 +14,7 @@ final class QuestionText {
 
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(f/)?(?<![\\w.])(1/(?=\\d))?(\\d+(?:\\.\\d+)?)[\\s\\u00a0]?(mm|cm|m\\b|µm|°|%|px|s\\b)?");
+          "(f/)?(?<![\\w.])(1/(?=\\d))?(\\d+(?:\\.\\d+)?)[\\s\\u00a0]?(mm|cm|m\\b|µm|°|%|px|s\\b|(?<=\\u00a0)in\\b)?");
 
   private static final Map<String, Double> FACTORS =
       Map.of(
@@ -24,6 +24,8 @@ final class QuestionText {
           1e-3,
           "cm",
           1e-2,
+          "in", // exactly 25.4 mm since 1959
+          0.0254,
           "m",
           1.0,
           "°",

@@ -1,0 +1,95 @@
+package ringbook.ledger;
+
+import ringbook.units.Inches;
+import ringbook.units.Num;
+import ringbook.units.Numbers;
+import ringbook.units.Unit;
+
+/**
+ * Lengths of the ledger in feet and inches, about as finely as the ledger rounds them in
+ * centimetres: a whole centimetre is told to the quarter of an inch, a millimetre to a tenth.
+ */
+final class LengthText {
+
+  /** Below so many inches, lengths stay in millimetres. */
+  private static final double SMALL = 0.25;
+
+  private static final double QUARTER = 0.25;
+  private static final int FINE_DIGITS = 4;
+
+  private LengthText() {}
+
+  /** Whether a quantity is one whose values are told in inches where people measure in them. */
+  static boolean isMeant(Quantity quantity) {
+    return quantity.unit() == Unit.CENTIMETRE || quantity.unit() == Unit.METRE;
+  }
+
+  /** The text of a finite value; {@code up} never tells less than it is. */
+  static String of(Quantity quantity, double si, boolean up) {
+    double inches = Unit.INCH.fromSi(si);
+    double size = Math.abs(inches);
+    if (size == 0) {
+      return "0\u00a0" + Unit.INCH.symbol();
+    }
+    double number = quantity.unit().fromSi(si);
+    double stepSi = quantity.unit().toSi(step(quantity, number));
+    double step = Unit.INCH.fromSi(stepSi);
+    if (size < SMALL) {
+      String text = fixed(Unit.MILLIMETRE.fromSi(si), decimals(Unit.MILLIMETRE.fromSi(stepSi)));
+      return text + "\u00a0" + Unit.MILLIMETRE.symbol();
+    }
+    boolean written = quantity.definition() instanceof Quantity.Given;
+    boolean quarters = written && isWhole(4 * size);
+    if (step >= 12) {
+      return Inches.inSteps(inches, 12, up);
+    }
+    if (step >= 1) {
+      return Inches.inSteps(inches, 1, up);
+    }
+    if (step >= QUARTER || quarters) {
+      return Inches.inSteps(inches, QUARTER, up);
+    }
+    int finer = decimals(step);
+    boolean coarse = size < Inches.FEET_FROM && size >= 100 * power(1 - finer);
+    return Inches.inDecimals(inches, coarse ? finer - 1 : finer, up);
+  }
+
+  /** For questions: a learner who goes on with it must come to the right answer. */
+  static String fine(Quantity quantity, double si) {
+    double inches = Unit.INCH.fromSi(si);
+    return Math.abs(inches) < SMALL && si != 0
+        ? of(quantity, si, false)
+        : Numbers.significant(inches, FINE_DIGITS) + "\u00a0" + Unit.INCH.symbol();
+  }
+
+  /** The step of the last digit that is printed, in the quantity's own unit. */
+  private static double step(Quantity quantity, double number) {
+    if (!(quantity.definition() instanceof Quantity.Given)) {
+      return 2 * quantity.rounding().slack(number);
+    }
+    String text = quantity.rounding().text(number);
+    int point = text.indexOf('.');
+    return point < 0 ? 1 : power(point + 1 - text.length());
+  }
+
+  /** So many digits after the point that the last one steps by no more than {@code step}. */
+  private static int decimals(double step) {
+    int decimals = 0;
+    while (power(-decimals) > step * (1 + 1e-9) && decimals < 9) {
+      decimals++;
+    }
+    return decimals;
+  }
+
+  private static double power(int exponent) {
+    return Num.pow(10, exponent);
+  }
+
+  private static boolean isWhole(double number) {
+    return Math.abs(number - Math.floor(number + 0.5)) < 1e-6;
+  }
+
+  private static String fixed(double number, int decimals) {
+    return Numbers.trimmed(Numbers.fixed(number, decimals));
+  }
+}
