@@ -186,7 +186,7 @@ final class FormulaPrint implements Expression.Cases<String> {
     static String tex(String length) {
       int gap = length.indexOf('\u00a0');
       if (gap >= 0) {
-        return tex(length.substring(0, gap)) + "\\,"  + tex(length.substring(gap + 1));
+        return tex(length.substring(0, gap)) + "\\," + tex(length.substring(gap + 1));
       }
       int over = length.indexOf('/');
       if (over >= 0) {

@@ -129,9 +129,7 @@ public record Quantity(
     if (!isInInches() || Math.abs(si) == Double.POSITIVE_INFINITY) {
       return ownText(si);
     }
-    return print == Print.FINE_INCHES
-        ? LengthText.fine(this, si)
-        : LengthText.of(this, si, false);
+    return print == Print.FINE_INCHES ? LengthText.fine(this, si) : LengthText.of(this, si, false);
   }
 
   /** Whether its values are told in feet and inches. */

@@ -114,7 +114,9 @@ public record Working(
     return inputs;
   }
 
-  /** Workings stay in the units of their formulas; where people measure in others, both are told. */
+  /**
+   * Workings stay in the units of their formulas; where people measure in others, both are told.
+   */
   private static String text(Reckoning reckoning, String key) {
     String told = reckoning.text(key);
     if (reckoning.of(key) instanceof Outcome.Known known) {

@@ -57,8 +57,7 @@ record SceneScope(
       throw ExpressionFault.of(fault.message(), fault.help(), "\"" + changes);
     }
     SceneScope changed =
-        new SceneScope(
-            reckoning.over(result.scene().orElseThrow()), Words.trimmed(changes), kits);
+        new SceneScope(reckoning.over(result.scene().orElseThrow()), Words.trimmed(changes), kits);
     others.put(changes, changed);
     return changed;
   }

@@ -54,7 +54,9 @@ final class LengthTextTest {
     assertThat(text("distance.standoff", Double.POSITIVE_INFINITY)).isEqualTo("∞");
   }
 
-  /** Read back, no text is further off than one step of the last digit that is printed in metres. */
+  /**
+   * Read back, no text is further off than one step of the last digit that is printed in metres.
+   */
   @Test
   void no_text_is_coarser_than_the_ledger_rounds() {
     Scenes.seeds()
@@ -75,13 +77,16 @@ final class LengthTextTest {
     String text = quantity.text(si);
     boolean below = text.startsWith("-");
     MeasureReading reading =
-        MeasureReader.read(
-            below ? text.substring(1) : text, Dimension.LENGTH, NumberStyle.POINT);
+        MeasureReader.read(below ? text.substring(1) : text, Dimension.LENGTH, NumberStyle.POINT);
     assertThat(reading).as("%s: %s", quantity.key(), text).isInstanceOf(MeasureReading.Read.class);
     double read = ((MeasureReading.Read) reading).measure().si() * (below ? -1 : 1);
     boolean stated = quantity.definition() instanceof Quantity.Given;
     double step =
-        stated ? 0.01 : quantity.unit().toSi(2 * quantity.rounding().slack(quantity.unit().fromSi(si)));
-    assertThat(Math.abs(read - si)).as("%s: %s", quantity.key(), text).isLessThanOrEqualTo(1.3 * step);
+        stated
+            ? 0.01
+            : quantity.unit().toSi(2 * quantity.rounding().slack(quantity.unit().fromSi(si)));
+    assertThat(Math.abs(read - si))
+        .as("%s: %s", quantity.key(), text)
+        .isLessThanOrEqualTo(1.3 * step);
   }
 }

@@ -49,7 +49,9 @@ final class InchesInPageTest {
     browser.until("!document.querySelector('.plate[aria-busy=\"true\"]')");
   }
 
-  /** Every value that can be seen is what the JVM makes of it for this scene; some are in inches. */
+  /**
+   * Every value that can be seen is what the JVM makes of it for this scene; some are in inches.
+   */
   private static void assertToldAsOnTheCommandLine(Scene scene) {
     Expressions values = new Expressions(Reckoning.of(scene), course.otherKits());
     List<?> items =
@@ -87,7 +89,8 @@ final class InchesInPageTest {
     Scene scene = inInches();
     assertThat(scene.aim().lengths()).isEqualTo(Lengths.IMPERIAL);
     assertToldAsOnTheCommandLine(scene);
-    // The pot, 36 cm on 3/4 of the long side: 4.8 mm · (1 + 360/(0.75 · 6.4)) = 364.8 mm = 14.36 in.
+    // The pot, 36 cm on 3/4 of the long side: 4.8 mm · (1 + 360/(0.75 · 6.4)) = 364.8 mm = 14.36
+    // in.
     // Its width, on 3/4 of the short one: 4.8 mm · (1 + 300/(0.75 · 4.8)) = 404.8 mm = 15.94 in.
     assertThat(browser.one(STANDOFF).getText()).isEqualTo("15.9 in");
     // It is still the course's own scene: nothing is marked as changed.
@@ -101,7 +104,9 @@ final class InchesInPageTest {
         .contains("standoff is 40.5\u00a0cm, or 15.9\u00a0in");
     reader.assertSound("inches");
     browser.open(reader.site().page("one-ring"));
-    browser.until("document.querySelector(\"main data[data-key='ring.radius']\").textContent.match(/(in|ft)$/)");
+    browser.until(
+        "document.querySelector(\"main"
+            + " data[data-key='ring.radius']\").textContent.match(/(in|ft)$/)");
     assertToldAsOnTheCommandLine(scene);
     choose("centimetres and metres");
     browser.open(reader.site().page("right-distance"));
