@@ -87,9 +87,9 @@ final class PlanJudge {
         lacks.add(
             new Lack(
                 PlanLack.FOCUS,
-                metres(radius)
+                length(radius)
                     + " from the middle is too near: the lens focuses from "
-                    + metres(closest.metres())
+                    + length(closest.metres())
                     + " on, and the near side of the object would be closer than that. Stand"
                     + " farther back."));
       }
@@ -135,9 +135,9 @@ final class PlanJudge {
         PlanLack.REACH,
         name(leg)
             + ": the lens would be "
-            + metres(top)
+            + length(top)
             + " above the floor, and the group reaches "
-            + metres(ground.reach().highest())
+            + length(ground.reach().highest())
             + ". Choose a lower angle, or stand nearer.");
   }
 
@@ -153,10 +153,10 @@ final class PlanJudge {
         PlanLack.REACH,
         name(leg)
             + ": the lens would be "
-            + metres(least)
+            + length(least)
             + " above the floor, "
             + why
-            + metres(limit)
+            + length(limit)
             + ". Write “low ring” for the lowest that can be done.");
   }
 
@@ -293,9 +293,7 @@ final class PlanJudge {
     return Numbers.fixed(Math.floor(100 * share + 1e-9), 0) + "\u00a0%";
   }
 
-  private static String metres(double metres) {
-    return Math.abs(metres) < 1
-        ? Numbers.fixed(100 * metres, 0) + "\u00a0cm"
-        : Numbers.fixed(metres, 2) + "\u00a0m";
+  private String length(double metres) {
+    return ground.reckoning().scene().aim().lengths().roughly(metres);
   }
 }

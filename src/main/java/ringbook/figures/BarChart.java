@@ -28,7 +28,7 @@ final class BarChart {
   private ChartModel model() {
     double bar = readings.si(LENGTH);
     double longest = Math.max(2 * bar, Math.min(1.2 * readings.si("scale.longest"), 4 * bar));
-    Unit unit = longest > 2 ? Unit.METRE : longest > 0.02 ? Unit.CENTIMETRE : Unit.MILLIMETRE;
+    Unit unit = longest > 0.02 ? readings.lengths().axis(longest > 2) : Unit.MILLIMETRE;
     Axis across = Ticks.fromZero("length of a bar, " + unit.symbol(), unit.fromSi(longest));
     double here = Unit.MILLIMETRE.fromSi(readings.si("scale.carriedOne"));
     double tolerance = Unit.MILLIMETRE.fromSi(readings.si("aim.tolerance"));

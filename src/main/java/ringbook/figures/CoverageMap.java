@@ -11,6 +11,7 @@ import ringbook.geometry.Patches;
 import ringbook.ledger.Reckoning;
 import ringbook.units.Num;
 import ringbook.units.Numbers;
+import ringbook.units.Unit;
 
 /**
  * The surface unrolled: across, the direction round the object; down, its parts from top to bottom;
@@ -184,12 +185,14 @@ public final class CoverageMap {
   private String rowName(Row row) {
     double table = coverage.seeing().scene().place().tableHeight().metres();
     String part = patches.parts().get(row.part);
-    String height = Numbers.fixed(100 * (row.low - table), 0);
-    String to = Numbers.fixed(100 * (row.high - table), 0);
+    Unit unit = coverage.seeing().scene().aim().lengths().axis(false);
+    String height = Numbers.fixed(unit.fromSi(row.low - table), 0);
+    String to = Numbers.fixed(unit.fromSi(row.high - table), 0);
     return (part.isEmpty() ? "surface" : part)
         + " "
         + (height.equals(to) ? height : height + "–" + to)
-        + "\u00a0cm";
+        + "\u00a0"
+        + unit.symbol();
   }
 
   private static List<String> head() {

@@ -46,7 +46,7 @@ final class LampChart {
   private ChartModel model() {
     readings.si("light.lampSpread");
     boolean metres = half > 1;
-    Unit unit = metres ? Unit.METRE : half > 0.02 ? Unit.CENTIMETRE : Unit.MILLIMETRE;
+    Unit unit = half > 0.02 ? readings.lengths().axis(metres) : Unit.MILLIMETRE;
     double side = unit.fromSi(half);
     double step = Ticks.step(side / 3);
     double end = step * Math.ceil(side / step - 1e-9);

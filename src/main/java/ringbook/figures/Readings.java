@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Reckoning;
+import ringbook.units.Lengths;
 
 /** What a figure reads from the ledger, and the table that tells it in numbers. */
 final class Readings {
@@ -20,6 +21,11 @@ final class Readings {
   /** The number in SI; a refusal goes on to whoever asked for the figure. */
   double si(String key) {
     return reckoning.si(key);
+  }
+
+  /** In which measures lengths are told. */
+  Lengths lengths() {
+    return reckoning.scene().aim().lengths();
   }
 
   boolean known(String key) {

@@ -68,7 +68,7 @@ final class RingPlan {
     for (Label name : names) {
       svg.text(placer.beside(name, 0));
     }
-    ScaleBar.draw(svg, placer, new Point(16, HEIGHT - 16), view.scale());
+    ScaleBar.draw(svg, readings.lengths(), placer, new Point(16, HEIGHT - 16), view.scale());
     if (!blocked.isEmpty()) {
       drawKey();
     }

@@ -37,7 +37,7 @@ final class SamplingChart {
       longest = Math.max(longest, reach() * 1.08);
     }
     boolean metres = longest > 3;
-    Unit unit = metres ? Unit.METRE : Unit.CENTIMETRE;
+    Unit unit = readings.lengths().axis(metres);
     double wanted = Unit.MILLIMETRE.fromSi(readings.si("distance.samplingWanted"));
     double coarsest = Unit.MILLIMETRE.fromSi(sampling(longest));
     Axis across = Ticks.fromZero("distance from the lens, " + unit.symbol(), unit.fromSi(longest));

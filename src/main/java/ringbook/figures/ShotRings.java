@@ -111,7 +111,7 @@ public final class ShotRings {
       double x = Math.max(room, Math.min(width - room, name.at().x()));
       svg.text(placer.fixed(name.movedTo(new Point(x, name.at().y()), Anchor.MIDDLE)));
     }
-    ScaleBar.draw(svg, placer, new Point(16, height - 16), view.scale());
+    ScaleBar.draw(svg, scene.aim().lengths(), placer, new Point(16, height - 16), view.scale());
     String text =
         "Seen from above, the door side below: the stations of all legs, each a tick that points"
             + " where it looks"
@@ -191,7 +191,7 @@ public final class ShotRings {
       svg.text(placer.place(name, places));
     }
     list();
-    ScaleBar.draw(svg, placer, new Point(16, height - 10), view.scale());
+    ScaleBar.draw(svg, scene.aim().lengths(), placer, new Point(16, height - 10), view.scale());
     String description =
         "Seen from the side: the object on its table, and every station by its height and its"
             + " distance along the floor"
@@ -215,8 +215,12 @@ public final class ShotRings {
     return (isListed ? (leg + 1) + ": " : "") + plan.legs().get(leg).name();
   }
 
-  private static String height(Station station) {
-    return Numbers.fixed(station.lensHeight().centimetres(), 0) + " cm high";
+  private String told(double metres) {
+    return scene.aim().lengths().closely(metres, 0).replace('\u00a0', ' ');
+  }
+
+  private String height(Station station) {
+    return told(station.lensHeight().metres()) + " high";
   }
 
   private Figure figure(String title, String description) {
@@ -229,7 +233,7 @@ public final class ShotRings {
               name(i),
               String.valueOf(leg.photos()),
               height(first),
-              Numbers.fixed(100 * floor(first), 0) + " cm along the floor"));
+              told(floor(first)) + " along the floor"));
     }
     List<String> head = List.of("Leg", "Photographs", "First lens", "From the middle");
     return new Figure(title, description, svg.svg(title, description), head, rows);

@@ -6,6 +6,7 @@ import ringbook.figures.ChartModel.Along;
 import ringbook.figures.ChartModel.Axis;
 import ringbook.figures.ChartModel.Shape;
 import ringbook.ledger.Reckoning;
+import ringbook.units.Lengths;
 import ringbook.units.Num;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
@@ -18,11 +19,13 @@ final class SizeRoom {
   private final Reckoning reckoning;
   private final Readings readings;
   private final double longest;
+  private final Lengths lengths;
 
   private SizeRoom(Reckoning reckoning) {
     this.reckoning = reckoning;
     readings = new Readings(reckoning);
     longest = readings.si("scale.longest");
+    lengths = reckoning.scene().aim().lengths();
   }
 
   static ChartModel of(Reckoning reckoning) {
@@ -40,33 +43,37 @@ final class SizeRoom {
   private ChartModel model() {
     double nearest = Standing.nearestMetres(reckoning.scene().place());
     boolean walls = nearest < 1e3;
-    Axis across = Ticks.fromZero("longest side of the object, cm", 100 * LARGER * longest);
-    double most = room(across.high() / 100);
-    Axis up = Ticks.fromZero("room from its middle, m", Math.max(most, walls ? nearest : 0) * 1.05);
+    Unit near = lengths.axis(false);
+    Unit far = lengths.axis(true);
+    Axis across =
+        Ticks.fromZero(
+            "longest side of the object, " + near.symbol(), near.fromSi(LARGER * longest));
+    double most = Math.max(room(near.toSi(across.high())), walls ? nearest : 0);
+    Axis up = Ticks.fromZero("room from its middle, " + far.symbol(), far.fromSi(most) * 1.05);
     ChartDraft chart = new ChartDraft(across, up);
     chart.curve(
         "",
         Stroke.solid(Ink.ACCENT, 2.5),
         1,
         new double[] {across.high() / 100, across.high()},
-        x -> room(x / 100));
+        x -> far.fromSi(room(near.toSi(x))));
     double needed = readings.si("room.standing");
     String name = "here: " + readings.text("room.standing");
-    chart.mark(100 * longest, needed, name, Shape.DOT, Ink.ACCENT);
+    chart.mark(near.fromSi(longest), far.fromSi(needed), name, Shape.DOT, Ink.ACCENT);
     row(chart, "scale.longest");
     row(chart, "room.standing");
     String free = "";
     if (walls) {
       free = metres(nearest);
       chart.rule(
-          Along.UP, nearest, "nearest thing: " + free, Stroke.dashed(Ink.SECOND, 1.4, "6 4"));
+          Along.UP, far.fromSi(nearest), "nearest thing: " + free, Stroke.dashed(Ink.SECOND, 1.4, "6 4"));
       chart.row("Nearest wall or piece of furniture", free);
     }
     double smallest = smallest();
     if (smallest > 0) {
-      String told = "too small for this lens below " + centimetres(smallest);
-      chart.rule(Along.ACROSS, 100 * smallest, told, Stroke.dashed(Ink.INK, 1.2, "2 3"));
-      chart.row("Smallest that fills the frame", centimetres(smallest));
+      String told = "too small for this lens below " + closely(smallest);
+      chart.rule(Along.ACROSS, near.fromSi(smallest), told, Stroke.dashed(Ink.INK, 1.2, "2 3"));
+      chart.row("Smallest that fills the frame", closely(smallest));
     }
     return chart.model(
         "Which sizes fit the room", description(walls, free), List.of("Quantity", "Value"));
@@ -90,7 +97,10 @@ final class SizeRoom {
     return reckoning.ledger().get("room.standing").text(metres);
   }
 
-  private static String centimetres(double metres) {
+  private String closely(double metres) {
+    if (lengths == Lengths.IMPERIAL) {
+      return lengths.closely(metres, 1);
+    }
     double shown = Num.round(Unit.CENTIMETRE.fromSi(metres) * 10) / 10;
     return Numbers.trimmed(Numbers.fixed(shown, 1)) + "\u00a0cm";
   }

@@ -111,7 +111,7 @@ final class ViewFan {
                 second.movedTo(new Point(WIDTH - 8, LENS.y() + 4), Anchor.END))));
     String stand = "near face at " + readings.text("distance.standoff");
     svg.text(placer.fixed(Label.small(stand, new Point(24, HEIGHT - 14), Anchor.START)));
-    ScaleBar.draw(svg, placer, new Point(WIDTH - 140, HEIGHT - 14), scale);
+    ScaleBar.draw(svg, readings.lengths(), placer, new Point(WIDTH - 140, HEIGHT - 14), scale);
   }
 
   private String description() {

@@ -41,7 +41,7 @@ public final class Reckoning {
   /** The same numbers with lengths told in other measures. */
   public Reckoning told(Lengths lengths) {
     Ledger other = Ledger.in(lengths);
-    return other == ledger ? this : new Reckoning(other, this::scene);
+    return other == ledger ? this : new Reckoning(other, () -> scene().in(lengths));
   }
 
   /** The same numbers, told as finely as a question needs them. */

@@ -125,7 +125,7 @@ public record FieldSheet(
   }
 
   private static List<Run> runs(Scene scene, ShotPlan plan) {
-    LegWords words = new LegWords(plan);
+    LegWords words = new LegWords(plan, scene.aim().lengths());
     Ways ways = new Ways(words);
     List<Run> runs = new ArrayList<>();
     Leg before = null;

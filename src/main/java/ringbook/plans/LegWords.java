@@ -11,6 +11,7 @@ import ringbook.shots.SceneDetails;
 import ringbook.shots.ShotPlan;
 import ringbook.shots.Station;
 import ringbook.units.Length;
+import ringbook.units.Lengths;
 import ringbook.units.Num;
 import ringbook.units.Numbers;
 
@@ -23,8 +24,8 @@ public final class LegWords {
   private final PlanWords words;
 
   /** Words that suit the distances of a plan. */
-  public LegWords(ShotPlan plan) {
-    words = PlanWords.of(plan);
+  public LegWords(ShotPlan plan, Lengths lengths) {
+    words = PlanWords.of(plan, lengths);
   }
 
   /** The same for single stations. */

@@ -7,6 +7,7 @@ import ringbook.shots.Pose;
 import ringbook.shots.ShotPlan;
 import ringbook.shots.ShotPlan.Shot;
 import ringbook.shots.Station;
+import ringbook.units.Lengths;
 import ringbook.units.Num;
 import ringbook.units.Numbers;
 
@@ -14,8 +15,9 @@ import ringbook.units.Numbers;
  * Words and lengths of a plan for people: whole centimetres in a room, millimetres close by.
  *
  * @param decimals of a length in centimetres
+ * @param lengths in which measures lengths are told
  */
-public record PlanWords(int decimals) {
+public record PlanWords(int decimals, Lengths lengths) {
 
   /** A plan whose nearest lens is nearer than this is told to the millimetre. */
   private static final double CLOSE = 0.3;
@@ -23,13 +25,13 @@ public record PlanWords(int decimals) {
   private static final double SAME = 0.0005;
 
   /** Words that suit the distances of a plan. */
-  public static PlanWords of(ShotPlan plan) {
+  public static PlanWords of(ShotPlan plan, Lengths lengths) {
     double nearest = Double.POSITIVE_INFINITY;
     for (Shot shot : plan.shots()) {
       Station station = shot.station();
       nearest = Math.min(nearest, station.target().minus(station.position()).norm());
     }
-    return new PlanWords(nearest < CLOSE ? 1 : 0);
+    return new PlanWords(nearest < CLOSE ? 1 : 0, lengths);
   }
 
   /** Its name and how many photographs: {@code Ring A: 24 photographs}. */
@@ -37,9 +39,9 @@ public record PlanWords(int decimals) {
     return Sentences.capital(leg.name()) + ": " + Sentences.photographs(leg.photos());
   }
 
-  /** A length in metres as centimetres with the unit. */
+  /** A length in metres as centimetres or inches with the unit, parted by plain spaces. */
   public String length(double metres) {
-    return Numbers.fixed(metres * 100, decimals) + " cm";
+    return lengths.closely(metres, decimals).replace('\u00a0', ' ');
   }
 
   /** Direction in degrees from −180 up to 180. */

@@ -58,7 +58,7 @@ public record PlanReport(Scene scene, Optional<Proposal> proposal, Assessment as
     out.append("\nWhat to know\n\n");
     findings().forEach(finding -> paragraph(out, "- ", finding));
     out.append("\nWhat to take\n\n");
-    out.append(ShotText.of(assessment.plan()));
+    out.append(ShotText.of(assessment.plan(), scene.aim().lengths()));
     return out.toString();
   }
 

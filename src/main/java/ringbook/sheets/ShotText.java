@@ -6,6 +6,7 @@ import ringbook.plans.PlanWords;
 import ringbook.shots.Leg;
 import ringbook.shots.ShotPlan;
 import ringbook.shots.Station;
+import ringbook.units.Lengths;
 import ringbook.units.Num;
 
 /** A plan as text to read and to tick off: a table for each leg. */
@@ -14,8 +15,8 @@ public final class ShotText {
   private ShotText() {}
 
   /** The whole text; ends with a line end. */
-  public static String of(ShotPlan plan) {
-    PlanWords words = PlanWords.of(plan);
+  public static String of(ShotPlan plan, Lengths lengths) {
+    PlanWords words = PlanWords.of(plan, lengths);
     StringBuilder out = new StringBuilder();
     for (Leg leg : plan.legs()) {
       out.append(out.length() == 0 ? "" : "\n");

@@ -40,6 +40,25 @@ public record Aim(
     Lengths lengths,
     Details details) {
 
+  /** The same with lengths told in other measures. */
+  Aim in(Lengths other) {
+    return new Aim(
+        detail,
+        pixelsPerDetail,
+        fill,
+        hold,
+        sharpShare,
+        blurLimit,
+        diffractionLimit,
+        elevation,
+        step,
+        stepLimit,
+        incidenceLimit,
+        decay,
+        other,
+        details);
+  }
+
   /** How the camera is held. */
   public enum Hold {
     /** Long side of the picture upright. */

@@ -30,6 +30,7 @@ import ringbook.shots.Pose;
 import ringbook.shots.ShotPlan;
 import ringbook.shots.Station;
 import ringbook.units.Length;
+import ringbook.units.Lengths;
 
 /** Shot tables: what is written is read back, what people change is read, faults are told. */
 final class ShotTablesTest {
@@ -158,7 +159,7 @@ final class ShotTablesTest {
                 + "aim_right_cm,aim_back_cm,aim_height_cm,hold,focus_cm,photographs,done,notes",
             "ring A,1,standing,6:00,-90,75.5,55.48,52.97,0,0,92,upright,46.81,1,,",
             "ring A,2,standing,5:36,-78,75.5,55.48,52.97,0,0,92,upright,46.81,1,,");
-    assertThat(ShotText.of(plan).lines().limit(5))
+    assertThat(ShotText.of(plan, Lengths.METRIC).lines().limit(5))
         .containsExactly(
             "Ring A: 30 photographs",
             "  Ring A, 17° below: 30 photographs, 12° apart; the camera looks up from below the"

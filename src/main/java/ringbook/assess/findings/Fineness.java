@@ -71,9 +71,9 @@ final class Fineness {
       if (well > 0.8) {
         String words =
             "stand at "
-                + Say.metres(far * percent / 100.0)
+                + Say.length(seeing.scene(), far * percent / 100.0)
                 + " from the middle instead of "
-                + Say.metres(far);
+                + Say.length(seeing.scene(), far);
         return List.of(new Mend(words, 0, well, nearer));
       }
     }

@@ -3,7 +3,6 @@ package ringbook.assess.findings;
 import java.util.ArrayList;
 import java.util.List;
 import ringbook.units.Angle;
-import ringbook.units.Length;
 
 /** What is wrong with one leg of a plan. */
 public sealed interface LegFinding extends Finding {
@@ -97,10 +96,10 @@ public sealed interface LegFinding extends Finding {
    * A leg is focused at the wrong distance.
    *
    * @param leg its name
-   * @param focus where it is focused
+   * @param focus how far away it is focused, in words
    * @param soft share of what its photographs see that is blurred
    */
-  record OutOfFocus(String leg, Length focus, double soft, double share, List<Mend> mends)
+  record OutOfFocus(String leg, String focus, double soft, double share, List<Mend> mends)
       implements LegFinding {
     public OutOfFocus {
       mends = List.copyOf(mends);
@@ -114,7 +113,7 @@ public sealed interface LegFinding extends Finding {
     @Override
     public String what() {
       return "focused at "
-          + Say.metres(focus.metres())
+          + focus
           + ", "
           + Say.percent(soft)
           + " of what its photographs see is blurred";

@@ -34,13 +34,18 @@ final class LegFocus {
     String words =
         leg.name()
             + ": focus at "
-            + Say.metres(best.metres())
+            + Say.length(coverage.seeing().scene(), best.metres())
             + "; then "
             + Say.percent(search.sharp(views, best))
             + " of what it sees is sharp";
     Mend mend = new Mend(words, 0, 1, again);
     double soft = search.blurred(views);
     double share = Math.min(1, soft * views.size() / usual.photographs());
-    return new LegFinding.OutOfFocus(leg.name(), leg.setup().focus(), soft, share, List.of(mend));
+    return new LegFinding.OutOfFocus(
+        leg.name(),
+        Say.length(coverage.seeing().scene(), leg.setup().focus().metres()),
+        soft,
+        share,
+        List.of(mend));
   }
 }

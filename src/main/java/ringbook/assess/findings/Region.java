@@ -5,6 +5,7 @@ import ringbook.assess.coverage.PatchClass;
 import ringbook.geometry.Vec3;
 import ringbook.units.Angle;
 import ringbook.units.Length;
+import ringbook.units.Lengths;
 
 /**
  * Patches side by side that share a trouble: one place on the object.
@@ -18,6 +19,7 @@ import ringbook.units.Length;
  * @param low lowest spot above the table
  * @param high highest spot above the table
  * @param middle of its patches, in metres, standing in the room
+ * @param lengths in which measures lengths are told
  * @param facing mean of its normals; shorter than 1 where it bends
  */
 public record Region(
@@ -30,6 +32,7 @@ public record Region(
     Length low,
     Length high,
     Vec3 middle,
+    Lengths lengths,
     Vec3 facing) {
 
   /** Upward component of a normal below which it points at the table. */
@@ -59,8 +62,11 @@ public record Region(
   public String where() {
     String height =
         high.minus(low).metres() < 0.005
-            ? Say.metres(low.metres()) + " above the table"
-            : Say.metres(low.metres()) + " to " + Say.metres(high.metres()) + " above the table";
+            ? lengths.roughly(low.metres()) + " above the table"
+            : lengths.roughly(low.metres())
+                + " to "
+                + lengths.roughly(high.metres())
+                + " above the table";
     String name = part.isEmpty() ? "the surface" : part;
     return name + ", " + around().words() + ", " + height;
   }

@@ -6,6 +6,7 @@ import ringbook.assess.coverage.Seeing;
 import ringbook.assess.coverage.Viewpoint;
 import ringbook.geometry.Vec3;
 import ringbook.shots.Pose;
+import ringbook.shots.Scene;
 import ringbook.units.Angle;
 import ringbook.units.Num;
 
@@ -27,13 +28,15 @@ final class RegionMend {
   private final Region region;
   private final Usual usual;
   private final Angle step;
+  private final Scene scene;
   private final Trial trial;
   private final double before;
 
   RegionMend(Seeing seeing, Region region, Usual usual, List<Viewpoint> there) {
     this.region = region;
     this.usual = usual;
-    step = seeing.scene().aim().step();
+    scene = seeing.scene();
+    step = scene.aim().step();
     trial = new Trial(seeing, region.numbers(), SAMPLE, there);
     before = trial.well(List.of());
   }
@@ -65,7 +68,7 @@ final class RegionMend {
           around.isAll()
               ? "a ring of " + Say.photographs(stations.size())
               : Say.photographs(stations.size()) + " " + around.words();
-      add(what + ", lens " + Say.metres(lens.z()) + " above the floor", stations, pose, into);
+      add(what + ", lens " + Say.length(scene, lens.z()) + " above the floor", stations, pose, into);
     }
   }
 
@@ -91,7 +94,7 @@ final class RegionMend {
     }
   }
 
-  private static String from(List<Viewpoint> chosen) {
+  private String from(List<Viewpoint> chosen) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     double near = Double.POSITIVE_INFINITY;
@@ -105,7 +108,7 @@ final class RegionMend {
       far = Math.max(far, away.norm());
     }
     String slope = span(slope(low), slope(high));
-    String way = span(Say.metres(near), Say.metres(far));
+    String way = span(Say.length(scene, near), Say.length(scene, far));
     return "from " + slope + ", focused at " + way;
   }
 

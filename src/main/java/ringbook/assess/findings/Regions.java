@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import ringbook.assess.coverage.Coverage;
-import ringbook.assess.coverage.PatchClass;
 import ringbook.assess.coverage.PatchClass.Group;
+import ringbook.assess.coverage.PatchClass;
 import ringbook.geometry.Patches;
 import ringbook.geometry.Vec3;
 import ringbook.units.Angle;
 import ringbook.units.Length;
+import ringbook.units.Lengths;
 import ringbook.units.Num;
 
 /** Puts patches in trouble together into places: neighbours of one part and one group. */
@@ -21,12 +22,14 @@ final class Regions {
   private final Coverage coverage;
   private final Patches patches;
   private final double table;
+  private final Lengths lengths;
   private final double all;
 
   private Regions(Coverage coverage) {
     this.coverage = coverage;
     patches = coverage.seeing().surface().patches();
     table = coverage.seeing().scene().place().tableHeight().metres();
+    lengths = coverage.seeing().scene().aim().lengths();
     all = patches.area();
   }
 
@@ -105,6 +108,7 @@ final class Regions {
         new Length(Math.max(0, low)),
         new Length(Math.max(0, high)),
         middle.times(1 / area),
+        lengths,
         facing.times(1 / area));
   }
 

@@ -1,5 +1,6 @@
 package ringbook.assess.findings;
 
+import ringbook.shots.Scene;
 import ringbook.units.Angle;
 import ringbook.units.Length;
 import ringbook.units.Numbers;
@@ -26,10 +27,9 @@ final class Say {
     return Numbers.fixed(angle.degrees(), 0) + "°";
   }
 
-  static String metres(double metres) {
-    return Math.abs(metres) < 1
-        ? Numbers.fixed(100 * metres, 0) + SPACE + Unit.CENTIMETRE.symbol()
-        : Numbers.fixed(metres, 2) + SPACE + "m";
+  /** A length as people of this scene tell it. */
+  static String length(Scene scene, double metres) {
+    return scene.aim().lengths().roughly(metres);
   }
 
   static String fine(Length length) {

@@ -168,7 +168,7 @@ final class Ties {
                 + "a ring of "
                 + Say.photographs(ring.size())
                 + ", lens "
-                + Say.metres(ring.get(0).station().position().z())
+                + Say.length(coverage.seeing().scene(), ring.get(0).station().position().z())
                 + " above the floor";
         best = new Mend(words, ring.size(), 1, ring);
       }

@@ -23,7 +23,7 @@ public final class PlanSheet {
 
   private PlanSheet(PlanReport report) {
     this.report = report;
-    words = PlanWords.of(report.assessment().plan());
+    words = PlanWords.of(report.assessment().plan(), report.scene().aim().lengths());
   }
 
   /**

@@ -13,6 +13,7 @@ import ringbook.figures.TextWidth;
 import ringbook.plans.LegWords;
 import ringbook.plans.LockList;
 import ringbook.shots.Leg;
+import ringbook.shots.Scene;
 import ringbook.shots.ShotPlan;
 
 /** What stands on the card that a newcomer carries in the pocket. */
@@ -53,7 +54,7 @@ final class FieldCard {
       settings.add(Map.of("name", setting.name(), "value", setting.value()));
     }
     card.put("settings", settings);
-    card.put("runs", matter.plan().map(FieldCard::runs).orElse(List.of()));
+    card.put("runs", matter.plan().map(plan -> runs(plan, matter.reckoning().scene())).orElse(List.of()));
     card.put("more", matter.plan().map(plan -> plan.legs().size() - RUNS).orElse(0));
     card.put("total", LockList.total(matter.plan(), matter.reckoning()));
     int runs = Math.min(RUNS, matter.plan().map(plan -> plan.legs().size()).orElse(0));
@@ -69,8 +70,8 @@ final class FieldCard {
     card.put("further", fitting(lines.subList(beside.size(), lines.size()), below(runs)));
   }
 
-  private static List<Map<String, String>> runs(ShotPlan plan) {
-    LegWords words = new LegWords(plan);
+  private static List<Map<String, String>> runs(ShotPlan plan, Scene scene) {
+    LegWords words = new LegWords(plan, scene.aim().lengths());
     List<Map<String, String>> runs = new ArrayList<>();
     for (Leg leg : plan.legs().subList(0, Math.min(RUNS, plan.legs().size()))) {
       runs.add(

@@ -32,7 +32,7 @@ final class ShotTable {
   private ShotTable(Scene scene, ShotPlan plan) {
     this.scene = scene;
     this.plan = plan;
-    words = new LegWords(plan);
+    words = new LegWords(plan, scene.aim().lengths());
   }
 
   static Map<String, Object> model(PackMatter matter, ShotPlan plan) {
