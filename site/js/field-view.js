@@ -292,7 +292,9 @@
 
   /* The list before the first photograph follows the plan; what is ticked stays ticked. */
   function checks() {
-    var own = state.sheet !== JSON.stringify(window.RingbookShoot);
+    /* In other measures the course's own plan reads otherwise and is still its own. */
+    var isCourse = live && live.scene.isOwn() && state.sheet === offered;
+    var own = state.sheet !== JSON.stringify(window.RingbookShoot) && !isCourse;
     find(".scene-of").textContent = own ? "For your own scene" : "For the course’s own scene";
     find(".object").textContent = plan.object;
     find(".kit").textContent = plan.kit;
