@@ -77,9 +77,11 @@ final class RingSide {
     nameSubject();
     if (!whole) {
       tellFloor();
-      ScaleBar.draw(svg, readings.lengths(), placer, new Point(WIDTH - 140, HEIGHT - 14), view.scale());
+      ScaleBar.draw(
+          svg, readings.lengths(), placer, new Point(WIDTH - 140, HEIGHT - 14), view.scale());
     } else {
-      ScaleBar.draw(svg, readings.lengths(), placer, new Point(WIDTH - 140, HEIGHT - 6), view.scale());
+      ScaleBar.draw(
+          svg, readings.lengths(), placer, new Point(WIDTH - 140, HEIGHT - 6), view.scale());
     }
     readings.tabulate(
         "ring.radius",

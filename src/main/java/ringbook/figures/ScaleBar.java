@@ -26,7 +26,9 @@ final class ScaleBar {
     svg.line(at.plus(0, -4), at.plus(0, 4), Stroke.THIN);
     svg.line(end.plus(0, -4), end.plus(0, 4), Stroke.THIN);
     placer.keepOff(at, end);
-    svg.text(placer.fixed(Label.small(inches > 0 ? feet(inches) : text(metres), at.plus(0, -8), Anchor.START)));
+    svg.text(
+        placer.fixed(
+            Label.small(inches > 0 ? feet(inches) : text(metres), at.plus(0, -8), Anchor.START)));
   }
 
   /** The largest of 1, 2, 5, 10, ... in metres that is not above {@code most}. */

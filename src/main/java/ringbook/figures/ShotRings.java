@@ -12,7 +12,6 @@ import ringbook.shots.ShotPlan;
 import ringbook.shots.ShotPlan.Shot;
 import ringbook.shots.Station;
 import ringbook.units.Num;
-import ringbook.units.Numbers;
 
 /** A plan of several legs: all stations seen from above, or from the side. */
 public final class ShotRings {

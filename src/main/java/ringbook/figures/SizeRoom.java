@@ -66,7 +66,10 @@ final class SizeRoom {
     if (walls) {
       free = metres(nearest);
       chart.rule(
-          Along.UP, far.fromSi(nearest), "nearest thing: " + free, Stroke.dashed(Ink.SECOND, 1.4, "6 4"));
+          Along.UP,
+          far.fromSi(nearest),
+          "nearest thing: " + free,
+          Stroke.dashed(Ink.SECOND, 1.4, "6 4"));
       chart.row("Nearest wall or piece of furniture", free);
     }
     double smallest = smallest();

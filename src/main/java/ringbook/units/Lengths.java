@@ -34,7 +34,9 @@ public enum Lengths {
     return Numbers.fixed(100 * metres, decimals) + SPACE + Unit.CENTIMETRE.symbol();
   }
 
-  /** The unit for an axis: metres or feet where it reaches {@code far}, else centimetres or inches. */
+  /**
+   * The unit for an axis: metres or feet where it reaches {@code far}, else centimetres or inches.
+   */
   public Unit axis(boolean far) {
     if (this == IMPERIAL) {
       return far ? Unit.FOOT : Unit.INCH;

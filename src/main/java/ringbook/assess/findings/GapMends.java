@@ -98,7 +98,10 @@ final class GapMends {
             + Say.direction(around.to());
     return scale == 1
         ? words
-        : words + ", there from " + Say.length(seeing.scene(), circle.floor(scale)) + " on the floor";
+        : words
+            + ", there from "
+            + Say.length(seeing.scene(), circle.floor(scale))
+            + " on the floor";
   }
 
   private void whole(double scale, double before, Trial trial, List<Mend> mends) {
@@ -110,7 +113,10 @@ final class GapMends {
       double mended = (well - before) / Math.max(1e-9, 1 - before);
       if (mended > 0.1) {
         String words =
-            "stand at " + Say.length(seeing.scene(), circle.floor(scale)) + " on the floor all round " + leg.name();
+            "stand at "
+                + Say.length(seeing.scene(), circle.floor(scale))
+                + " on the floor all round "
+                + leg.name();
         mends.add(new Mend(words, more, mended, ring));
       }
     }

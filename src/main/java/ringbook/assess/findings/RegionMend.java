@@ -68,7 +68,11 @@ final class RegionMend {
           around.isAll()
               ? "a ring of " + Say.photographs(stations.size())
               : Say.photographs(stations.size()) + " " + around.words();
-      add(what + ", lens " + Say.length(scene, lens.z()) + " above the floor", stations, pose, into);
+      add(
+          what + ", lens " + Say.length(scene, lens.z()) + " above the floor",
+          stations,
+          pose,
+          into);
     }
   }
 

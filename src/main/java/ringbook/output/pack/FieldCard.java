@@ -54,7 +54,9 @@ final class FieldCard {
       settings.add(Map.of("name", setting.name(), "value", setting.value()));
     }
     card.put("settings", settings);
-    card.put("runs", matter.plan().map(plan -> runs(plan, matter.reckoning().scene())).orElse(List.of()));
+    card.put(
+        "runs",
+        matter.plan().map(plan -> runs(plan, matter.reckoning().scene())).orElse(List.of()));
     card.put("more", matter.plan().map(plan -> plan.legs().size() - RUNS).orElse(0));
     card.put("total", LockList.total(matter.plan(), matter.reckoning()));
     int runs = Math.min(RUNS, matter.plan().map(plan -> plan.legs().size()).orElse(0));
