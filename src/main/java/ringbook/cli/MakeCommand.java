@@ -18,6 +18,7 @@ import ringbook.course.compose.CourseSources;
 import ringbook.output.Output;
 import ringbook.output.Publisher;
 import ringbook.output.book.BookOutput;
+import ringbook.output.ebook.BookAndEbook;
 import ringbook.output.ebook.EbookOutput;
 import ringbook.output.pack.PackOutput;
 import ringbook.output.site.SiteOutput;
@@ -65,8 +66,7 @@ final class MakeCommand implements Callable<Integer> {
       progress.end();
       return CourseReading.tell(problems, err);
     }
-    List<Output> outputs =
-        new ArrayList<>(List.of(new SiteOutput(), new EbookOutput(), new BookOutput()));
+    List<Output> outputs = new ArrayList<>(List.of(new SiteOutput(), new BookAndEbook()));
     progress.say("laying out the photographs");
     pack.output(sources.get(), problems).ifPresent(outputs::add);
     if (!problems.isEmpty()) {

@@ -33,6 +33,12 @@ public record ComposedExercise(
     options = List.copyOf(options);
   }
 
+  /** The same exercise with its question and its solution written in another way. */
+  public ComposedExercise withTexts(String question, String solution) {
+    return new ComposedExercise(
+        id, number, title, question, options, answerHint, answer, solution, kind);
+  }
+
   /**
    * One thing to choose.
    *

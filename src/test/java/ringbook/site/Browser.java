@@ -182,11 +182,19 @@ public final class Browser implements AutoCloseable {
   }
 
   /** What the accessibility rules of the library axe-core find wrong, one line a finding. */
-  public List<String> barriers() { // no preload: it would ask for the style sheets once more
+  public List<String> barriers() {
+    return barriersBut("");
+  }
+
+  /** The same, but for elements that the selector {@code left} names; empty for all elements. */
+  public List<String> barriersBut(String left) {
     driver.executeScript(axe());
-    Object found =
+    String context = left.isEmpty() ? "document" : "{exclude: [['" + left + "']]}";
+    Object found = // no preload: it would ask for the style sheets once more
         run(
-            "return axe.run({preload: false}).then(r => r.violations.map(v =>"
+            "return axe.run("
+                + context
+                + ", {preload: false}).then(r => r.violations.map(v =>"
                 + " v.id + ': ' + v.help + ' ' + v.nodes.map(n => n.html).join(' ')))");
     return ((List<?>) found).stream().map(String::valueOf).toList();
   }

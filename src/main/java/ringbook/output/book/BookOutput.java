@@ -7,6 +7,7 @@ import java.util.Map;
 import org.w3c.dom.Document;
 import ringbook.course.ComposedCourse;
 import ringbook.output.Output;
+import ringbook.output.PrintedPages;
 import ringbook.output.Templates;
 
 /** Writes {@code book.pdf}: A4, tagged, with embedded fonts, the same bytes for the same course. */
@@ -28,10 +29,21 @@ public final class BookOutput implements Output {
    */
   @Override
   public void write(ComposedCourse course, Path folder) throws IOException {
+    print(course, folder);
+  }
+
+  /**
+   * Writes the book and tells on which page of it each place of the course begins.
+   *
+   * @throws BookException as {@link #write}
+   */
+  public PrintedPages print(ComposedCourse course, Path folder) throws IOException {
     BookFonts fonts = BookFonts.liberation();
     Document print = PrintDocument.of(xhtml(course));
     Letters.check(print, fonts);
-    Files.write(folder.resolve(FILE), BookPress.press(print, fonts, course.info()));
+    PressedPages book = BookPress.press(print, fonts, course.info());
+    Files.write(folder.resolve(FILE), book.bytes());
+    return book.places();
   }
 
   private static String xhtml(ComposedCourse course) throws IOException {

@@ -14,6 +14,7 @@ import ringbook.course.ComposedFigure;
 import ringbook.course.ComposedLesson;
 import ringbook.course.ComposedQuantity;
 import ringbook.course.CourseInfo;
+import ringbook.output.PlaceMarks;
 import ringbook.output.StationMark;
 
 /**
@@ -121,11 +122,11 @@ public record BookPages(
         LocalDate.parse(course.info().date()).format(PLAIN_DATE),
         StationMark.title(stations),
         chapters,
-        course.back().stream().map(p -> new Leaf(p, pieces(p.blocks()))).toList(),
+        course.back().stream().map(p -> new Leaf(p, pieces(p))).toList(),
         chapters.stream().filter(c -> !c.exercises().isEmpty()).toList(),
         Stream.concat(
                 chapters.stream().map(Chapter::pieces),
-                course.back().stream().map(p -> pieces(p.blocks())))
+                course.back().stream().map(BookPages::pieces))
             .flatMap(BookPages::crowded)
             .toList(),
         course.quantities().stream().filter(ComposedQuantity::stated).toList(),
@@ -144,12 +145,12 @@ public record BookPages(
     List<Question> questions = new ArrayList<>();
     for (ComposedLesson.Block block : lesson.blocks()) {
       if (block instanceof ComposedLesson.Markup markup) {
-        pieces.add(new Piece(markup.xhtml(), null, null));
+        pieces.add(text(markup, lesson.id(), pieces.size()));
       } else if (block instanceof ComposedLesson.FigureBlock shown) {
         pieces.add(drawn(shown.figure()));
       } else if (block instanceof ComposedLesson.ExerciseBlock asked) {
         String label = lesson.number() + "." + asked.exercise().number();
-        Question question = new Question(asked.exercise(), label);
+        Question question = new Question(placed(asked.exercise()), label);
         questions.add(question);
         pieces.add(new Piece(null, null, question));
       }
@@ -158,12 +159,22 @@ public record BookPages(
     return new Chapter(lesson, mark, List.copyOf(pieces), List.copyOf(questions));
   }
 
+  private static Piece text(ComposedLesson.Markup markup, String page, int number) {
+    return new Piece(PlaceMarks.in(markup.xhtml(), page + "." + number), null, null);
+  }
+
+  private static ComposedExercise placed(ComposedExercise exercise) {
+    return exercise.withTexts(
+        PlaceMarks.in(exercise.questionXhtml(), "exercise-" + exercise.id()),
+        PlaceMarks.in(exercise.solutionXhtml(), "solution-" + exercise.id()));
+  }
+
   /** What stands on a page without exercises. */
-  private static List<Piece> pieces(List<ComposedLesson.Block> blocks) {
+  private static List<Piece> pieces(BackPage page) {
     List<Piece> pieces = new ArrayList<>();
-    for (ComposedLesson.Block block : blocks) {
+    for (ComposedLesson.Block block : page.blocks()) {
       if (block instanceof ComposedLesson.Markup markup) {
-        pieces.add(new Piece(markup.xhtml(), null, null));
+        pieces.add(text(markup, page.id(), pieces.size()));
       } else if (block instanceof ComposedLesson.FigureBlock shown) {
         pieces.add(drawn(shown.figure()));
       }

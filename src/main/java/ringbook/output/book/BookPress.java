@@ -22,7 +22,7 @@ final class BookPress {
    *
    * @throws BookException if the page maker warns of anything
    */
-  static byte[] press(Document print, BookFonts fonts, CourseInfo info) throws IOException {
+  static PressedPages press(Document print, BookFonts fonts, CourseInfo info) throws IOException {
     return press(print, fonts, info, pdf -> {});
   }
 
@@ -31,7 +31,7 @@ final class BookPress {
    *
    * @throws BookException if the page maker warns of anything
    */
-  static byte[] press(Document print, BookFonts fonts, CourseInfo info, LastStep last)
+  static PressedPages press(Document print, BookFonts fonts, CourseInfo info, LastStep last)
       throws IOException {
     return press(print, fonts, info, last, new FormulaDrawer());
   }
@@ -49,7 +49,7 @@ final class BookPress {
       BookDates.fix(pdf, info);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       pdf.save(bytes);
-      return bytes.toByteArray();
+      return new PressedPages(bytes, PlacedBoxes.of(renderer.getRootBox()));
     }
   }
 

@@ -39,7 +39,7 @@ public final class PagePress {
   public byte[] press(String xhtml, CourseInfo info) throws IOException {
     Document print = PrintDocument.parse(xhtml);
     Letters.check(print, fonts);
-    return BookPress.press(print, fonts, info);
+    return BookPress.press(print, fonts, info).bytes();
   }
 
   /**
@@ -58,7 +58,7 @@ public final class PagePress {
       Elements.all(svg).forEach(element -> colour(element, ink));
     }
     Letters.check(print, fonts);
-    return BookPress.press(print, fonts, info, last);
+    return BookPress.press(print, fonts, info, last).bytes();
   }
 
   private static void colour(Element element, UnaryOperator<String> ink) {

@@ -40,7 +40,7 @@ public final class PlanSheet {
     PrintDrawings.prepare(print.getDocumentElement());
     Letters.check(print, fonts);
     CourseInfo info = new CourseInfo(report.title(), "", "", date, "en", "");
-    return BookPress.press(print, fonts, info);
+    return BookPress.press(print, fonts, info).bytes();
   }
 
   private String xhtml(List<Figure> figures) throws IOException {

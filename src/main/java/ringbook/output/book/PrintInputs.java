@@ -4,6 +4,7 @@ import java.util.List;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import ringbook.output.PlaceMarks;
 
 /** Sets the list of what went into a working as one running line: paper is dear. */
 final class PrintInputs {
@@ -24,6 +25,7 @@ final class PrintInputs {
     List<Element> items = Elements.named(list, "li");
     Element line = document.createElementNS(xhtml, "p");
     line.setAttribute("class", list.getAttribute("class"));
+    line.setAttribute(PlaceMarks.ATTRIBUTE, list.getAttribute(PlaceMarks.ATTRIBUTE));
     line.appendChild(document.createTextNode("with "));
     for (Element item : items) {
       if (item != items.get(0)) {

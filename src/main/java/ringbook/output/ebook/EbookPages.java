@@ -19,6 +19,7 @@ import ringbook.course.ComposedLesson.Block;
 import ringbook.course.ComposedQuantity;
 import ringbook.course.CourseInfo;
 import ringbook.ledger.Heading;
+import ringbook.output.PlaceMarks;
 import ringbook.output.StationMark;
 
 /**
@@ -29,7 +30,8 @@ import ringbook.output.StationMark;
  * @param mark drawing of the title page, an SVG element
  * @param titleLines the title cut for the cover
  * @param leaves lessons and the pages at the back, in order
- * @param groups quantities by what they are about
+ * @param solved the solutions, a page a lesson that has exercises
+ * @param groups quantities: those that the course states, then the others by what they are about
  * @param index quantities by name
  */
 public record EbookPages(
@@ -38,6 +40,7 @@ public record EbookPages(
     String mark,
     List<String> titleLines,
     List<Leaf> leaves,
+    List<Solved> solved,
     List<Group> groups,
     List<Entry> index) {
 
@@ -45,12 +48,34 @@ public record EbookPages(
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
   private static final Pattern SECTION =
       Pattern.compile("<h2 id=\"([^\"]*)\"[^>]*>(.*?)</h2>", Pattern.DOTALL);
+  private static final String STATED = "Stated for the group";
   private static final int COVER_LETTERS = 16;
+
+  /**
+   * The solutions of a lesson's exercises.
+   *
+   * @param file its file name
+   * @param id of the lesson
+   * @param number of the lesson
+   * @param title of the lesson, plain text
+   * @param pieces exercises with their solutions
+   * @param math whether it has formulas in MathML
+   * @param svg whether it has drawings
+   */
+  public record Solved(
+      String file,
+      String id,
+      int number,
+      String title,
+      List<Piece> pieces,
+      boolean math,
+      boolean svg) {}
 
   /**
    * A lesson or a page at the back.
    *
    * @param file its file name
+   * @param id of the lesson or page
    * @param number of the lesson; 0 for a page at the back
    * @param title plain text
    * @param aim plain text
@@ -62,6 +87,7 @@ public record EbookPages(
    */
   public record Leaf(
       String file,
+      String id,
       int number,
       String title,
       String aim,
@@ -82,8 +108,8 @@ public record EbookPages(
   /**
    * One piece of a page; exercise and figure are null where it is none.
    *
-   * @param body text, drawing or question
-   * @param more caption or solution; may be empty
+   * @param body text, drawing, question or solution
+   * @param more caption; may be empty
    * @param figure the figure
    * @param exercise the exercise
    * @param options what to choose from
@@ -125,20 +151,26 @@ public record EbookPages(
   static EbookPages of(ComposedCourse course) {
     Map<String, List<Use>> uses = new LinkedHashMap<>();
     List<Leaf> leaves = new ArrayList<>();
+    List<Solved> solved = new ArrayList<>();
     for (ComposedLesson lesson : course.lessons()) {
       leaves.add(
           leaf(lesson.id(), lesson.number(), lesson.title(), lesson.aim(), lesson.blocks(), uses));
+      List<Piece> solutions = solutions(lesson);
+      if (!solutions.isEmpty()) {
+        solved.add(solved(lesson, solutions));
+      }
     }
     for (BackPage page : course.back()) {
       leaves.add(leaf(page.id(), 0, page.title(), page.aim(), page.blocks(), uses));
     }
     Map<String, List<Entry>> groups = new LinkedHashMap<>();
+    groups.put(STATED, new ArrayList<>());
     for (ComposedQuantity quantity : course.quantities()) {
-      String group = quantity.key().substring(0, quantity.key().indexOf('.') + 1);
       groups
-          .computeIfAbsent(Heading.of(group).title(), g -> new ArrayList<>())
+          .computeIfAbsent(group(quantity), g -> new ArrayList<>())
           .add(entry(quantity, uses.getOrDefault(quantity.key(), List.of())));
     }
+    groups.values().removeIf(List::isEmpty);
     List<Entry> byName = new ArrayList<>(groups.values().stream().flatMap(List::stream).toList());
     byName.sort(Comparator.comparing(e -> e.quantity().name().toLowerCase(Locale.ROOT)));
     CourseInfo info = course.info();
@@ -148,8 +180,41 @@ public record EbookPages(
         StationMark.title(course.lessons().size()),
         lines(info.title()),
         List.copyOf(leaves),
+        List.copyOf(solved),
         groups.entrySet().stream().map(g -> new Group(g.getKey(), g.getValue())).toList(),
         List.copyOf(byName));
+  }
+
+  private static String group(ComposedQuantity quantity) {
+    String key = quantity.key();
+    return quantity.stated() ? STATED : Heading.of(key.substring(0, key.indexOf('.') + 1)).title();
+  }
+
+  private static List<Piece> solutions(ComposedLesson lesson) {
+    EbookText text = new EbookText();
+    List<Piece> pieces = new ArrayList<>();
+    for (Block block : lesson.blocks()) {
+      if (block instanceof ComposedLesson.ExerciseBlock asked) {
+        ComposedExercise exercise = asked.exercise();
+        String solution =
+            PlaceMarks.in(text.apart(exercise.solutionXhtml()), "solution-" + exercise.id());
+        pieces.add(new Piece(solution, "", null, exercise, List.of()));
+      }
+    }
+    return pieces;
+  }
+
+  private static Solved solved(ComposedLesson lesson, List<Piece> pieces) {
+    StringBuilder all = new StringBuilder();
+    pieces.forEach(p -> all.append(p.body()));
+    return new Solved(
+        "solutions-" + lesson.id() + ".xhtml",
+        lesson.id(),
+        lesson.number(),
+        lesson.title(),
+        List.copyOf(pieces),
+        all.indexOf("<math ") >= 0,
+        all.indexOf("<svg ") >= 0);
   }
 
   private static Entry entry(ComposedQuantity quantity, List<Use> uses) {
@@ -169,7 +234,10 @@ public record EbookPages(
       List<Block> blocks,
       Map<String, List<Use>> uses) {
     EbookText text = new EbookText();
-    List<Piece> pieces = blocks.stream().map(block -> piece(block, text)).toList();
+    List<Piece> pieces = new ArrayList<>();
+    for (Block block : blocks) {
+      pieces.add(piece(block, text, id + "." + pieces.size()));
+    }
     StringBuilder all = new StringBuilder();
     pieces.forEach(p -> all.append(p.body()).append(p.more()).append(p.options()));
     String file = id + ".xhtml";
@@ -181,17 +249,18 @@ public record EbookPages(
                     .add(new Use(file + "#" + place, name)));
     return new Leaf(
         file,
+        id,
         number,
         title,
         aim,
-        pieces,
+        List.copyOf(pieces),
         sections(all),
         all.indexOf("<dl class=\"terms\"") >= 0,
         all.indexOf("<math ") >= 0,
         all.indexOf("<svg ") >= 0);
   }
 
-  private static Piece piece(Block block, EbookText text) {
+  private static Piece piece(Block block, EbookText text, String place) {
     if (block instanceof ComposedLesson.FigureBlock drawn) {
       ComposedFigure figure = drawn.figure();
       return new Piece(
@@ -200,8 +269,8 @@ public record EbookPages(
     if (block instanceof ComposedLesson.ExerciseBlock asked) {
       ComposedExercise exercise = asked.exercise();
       return new Piece(
-          text.ready(exercise.questionXhtml()),
-          text.folded(exercise.solutionXhtml()),
+          PlaceMarks.in(text.ready(exercise.questionXhtml()), "exercise-" + exercise.id()),
+          "",
           null,
           exercise,
           exercise.options().stream()
@@ -209,7 +278,8 @@ public record EbookPages(
               .toList());
     }
     if (block instanceof ComposedLesson.Markup markup) {
-      return new Piece(text.ready(markup.xhtml()), "", null, null, List.of());
+      String body = PlaceMarks.in(text.ready(markup.xhtml()), place);
+      return new Piece(body, "", null, null, List.of());
     }
     throw new IllegalStateException("a branch among the blocks of the course's own scene");
   }

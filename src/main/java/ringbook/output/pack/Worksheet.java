@@ -82,15 +82,7 @@ public record Worksheet(
   }
 
   private static ComposedExercise withoutHint(ComposedExercise exercise) {
-    return new ComposedExercise(
-        exercise.id(),
-        exercise.number(),
-        exercise.title(),
-        exercise.questionXhtml().replaceAll(HINT, ""),
-        exercise.options(),
-        exercise.answerHint(),
-        exercise.answer(),
-        exercise.solutionXhtml(),
-        exercise.kind());
+    return exercise.withTexts(
+        exercise.questionXhtml().replaceAll(HINT, ""), exercise.solutionXhtml());
   }
 }
