@@ -37,7 +37,7 @@ final class BookPress {
   }
 
   /** The same with another drawer of the drawings in the text. */
-  static byte[] press(
+  static PressedPages press(
       Document print, BookFonts fonts, CourseInfo info, LastStep last, SVGDrawer drawer)
       throws IOException {
     BookWarnings warnings = new BookWarnings();

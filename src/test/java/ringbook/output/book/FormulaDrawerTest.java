@@ -67,7 +67,7 @@ final class FormulaDrawerTest {
             + page
             + "</body></html>";
     BookFonts fonts = BookFonts.liberation();
-    return BookPress.press(PrintDocument.sheet(xhtml), fonts, SampleCourse.INFO, pdf -> {}, drawer);
+    return BookPress.press(PrintDocument.sheet(xhtml), fonts, SampleCourse.INFO, pdf -> {}, drawer).bytes();
   }
 
   private static List<BufferedImage> pages(byte[] bytes) throws IOException {
