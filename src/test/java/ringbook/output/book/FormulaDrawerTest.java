@@ -67,7 +67,8 @@ final class FormulaDrawerTest {
             + page
             + "</body></html>";
     BookFonts fonts = BookFonts.liberation();
-    return BookPress.press(PrintDocument.sheet(xhtml), fonts, SampleCourse.INFO, pdf -> {}, drawer).bytes();
+    return BookPress.press(PrintDocument.sheet(xhtml), fonts, SampleCourse.INFO, pdf -> {}, drawer)
+        .bytes();
   }
 
   private static List<BufferedImage> pages(byte[] bytes) throws IOException {
