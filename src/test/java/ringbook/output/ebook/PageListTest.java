@@ -36,6 +36,9 @@ class PageListTest {
   /** So many letters and digits behind a mark are looked for on the page. */
   private static final int LOOKED_FOR = 40;
 
+  /** In tables the lines of one column are read between those of the next. */
+  private static final int IN_A_COLUMN = 24;
+
   /** Fewer than so many, before a formula or drawing interrupts, say nothing. */
   private static final int TELLING = 4;
 
@@ -115,7 +118,8 @@ class PageListTest {
       assertThat(xhtml).contains(id);
       String words = asPrinted(after(xhtml, xhtml.indexOf(id)));
       if (words.length() >= TELLING) {
-        if (!letters(printed.get(entry.getKey())).contains(words)) {
+        String start = words.substring(0, Math.min(IN_A_COLUMN, words.length()));
+        if (!letters(printed.get(entry.getKey())).contains(start)) {
           elsewhere.add(href + ": " + words);
         }
         told++;
