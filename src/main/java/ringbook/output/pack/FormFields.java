@@ -1,12 +1,13 @@
 package ringbook.output.pack;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
+import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -16,8 +17,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDTrueTypeFont;
-import org.apache.pdfbox.pdmodel.font.encoding.WinAnsiEncoding;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceDictionary;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
@@ -33,6 +34,11 @@ final class FormFields implements LastStep {
 
   private static final COSName FONT = COSName.getPDFName("Sans");
   private static final String LOOK = "/Sans 11 Tf 0 g";
+
+  /** First and last letters of Unicode blocks: Latin to Extended-B, Greek, Cyrillic, signs. */
+  private static final int[][] RANGES = {
+    {0x20, 0x24F}, {0x2C6, 0x2DD}, {0x370, 0x52F}, {0x1E00, 0x1FFF}, {0x2010, 0x20BF}, {0x2200, 0x22FF}
+  };
 
   private final String course;
   private final String learner;
@@ -113,23 +119,28 @@ final class FormFields implements LastStep {
     link.setItem(COSName.AP, look);
   }
 
-  /** The letters of WinAnsi of the sans face, as forms have known them since their beginning. */
-  private static PDTrueTypeFont font(PDDocument pdf) throws IOException {
+  /**
+   * The sans face with the letters of European languages, by glyphs (Identity-H): an encoding of
+   * bytes has only those of the west.
+   */
+  private static PDFont font(PDDocument pdf) throws IOException {
     try (InputStream in =
         FormFields.class.getResourceAsStream("/liberation/LiberationSans-Regular.ttf")) {
-      TTFSubsetter subset = new TTFSubsetter(new TTFParser().parse(new RandomAccessReadBuffer(in)));
-      for (int code = 32; code < 256; code++) {
-        String letter = WinAnsiEncoding.INSTANCE.getName(code);
-        String unicode =
-            org.apache.pdfbox.pdmodel.font.encoding.GlyphList.getAdobeGlyphList().toUnicode(letter);
-        if (unicode != null && !".notdef".equals(letter)) {
-          subset.add(unicode.codePointAt(0));
+      TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in));
+      CmapLookup letters = face.getUnicodeCmapLookup();
+      TTFSubsetter subset = new TTFSubsetter(face);
+      for (int[] range : RANGES) {
+        for (int letter = range[0]; letter <= range[1]; letter++) {
+          if (letters.getGlyphId(letter) > 0) {
+            subset.add(letter);
+          }
         }
       }
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       subset.writeToStream(bytes);
-      return PDTrueTypeFont.load(
-          pdf, new ByteArrayInputStream(bytes.toByteArray()), WinAnsiEncoding.INSTANCE);
+      TrueTypeFont part =
+          new TTFParser().parse(new RandomAccessReadBuffer(bytes.toByteArray()));
+      return PDType0Font.load(pdf, part, false);
     }
   }
 }
