@@ -37,7 +37,12 @@ final class FormFields implements LastStep {
 
   /** First and last letters of Unicode blocks: Latin to Extended-B, Greek, Cyrillic, signs. */
   private static final int[][] RANGES = {
-    {0x20, 0x24F}, {0x2C6, 0x2DD}, {0x370, 0x52F}, {0x1E00, 0x1FFF}, {0x2010, 0x20BF}, {0x2200, 0x22FF}
+    {0x20, 0x24F},
+    {0x2C6, 0x2DD},
+    {0x370, 0x52F},
+    {0x1E00, 0x1FFF},
+    {0x2010, 0x20BF},
+    {0x2200, 0x22FF}
   };
 
   private final String course;
@@ -138,8 +143,7 @@ final class FormFields implements LastStep {
       }
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       subset.writeToStream(bytes);
-      TrueTypeFont part =
-          new TTFParser().parse(new RandomAccessReadBuffer(bytes.toByteArray()));
+      TrueTypeFont part = new TTFParser().parse(new RandomAccessReadBuffer(bytes.toByteArray()));
       return PDType0Font.load(pdf, part, false);
     }
   }
