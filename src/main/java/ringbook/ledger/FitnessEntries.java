@@ -192,7 +192,7 @@ final class FitnessEntries {
   };
 
   private static Quantity score() {
-    return Entry.of("fitness.score", "reasons that speak for the object")
+    return Entry.of("fitness.score", "reasons that speak for the object, of eleven")
         .meaning(
             "How many of eleven hold: free of shine, opaque, textured, different from every side,"
                 + " still, large enough for the lens, ring clear, detail reached, sharp throughout,"

@@ -1,5 +1,6 @@
 package ringbook.output.book;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.w3c.dom.Element;
@@ -9,6 +10,9 @@ import org.w3c.dom.Node;
 final class PrintPunctuation {
 
   private static final Pattern SIGNS = Pattern.compile("^[.,;:?!)\\]”’…]+");
+
+  /** Links that the style puts something behind: a page, or the whole address. */
+  private static final List<String> FOLLOWED = List.of("see", "turn", "outside", "page");
 
   private PrintPunctuation() {}
 
@@ -29,11 +33,10 @@ final class PrintPunctuation {
     }
   }
 
-  /** Links with a page behind their words are left out: the page comes before the sign. */
   private static boolean isJoined(Element element) {
     return switch (element.getNodeName()) {
       case "data", "strong", "em" -> true;
-      case "a" -> Elements.hasClass(element, "term");
+      case "a" -> FOLLOWED.stream().noneMatch(word -> Elements.hasClass(element, word));
       default -> false;
     };
   }
