@@ -53,6 +53,7 @@ final class PrintDocument {
     PrintCells.mark(root);
     PrintLeads.mark(root);
     PrintInputs.runIn(root);
+    PrintWords.set(root);
     PrintPunctuation.join(root);
     PrintDrawings.prepare(root);
   }

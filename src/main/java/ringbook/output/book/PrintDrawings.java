@@ -24,6 +24,9 @@ final class PrintDrawings {
   /** One unit of a drawing is at most this large, or its words would shout beside the text. */
   private static final double LARGEST_UNIT_MM = 0.27;
 
+  /** Nor smaller than this, or they could not be read: a high drawing then takes more height. */
+  private static final double SMALLEST_UNIT_MM = 0.2;
+
   private PrintDrawings() {}
 
   static void prepare(Element root) {
@@ -83,7 +86,10 @@ final class PrintDrawings {
     double shape = Decimal.parse(box[3]).orElseThrow() / across;
     double width =
         Decimal.parse(stated)
-            .orElse(Math.min(Math.min(WIDEST_MM, TALLEST_MM / shape), across * LARGEST_UNIT_MM));
+            .orElse(
+                Math.min(
+                    Math.min(WIDEST_MM, across * LARGEST_UNIT_MM),
+                    Math.max(TALLEST_MM / shape, across * SMALLEST_UNIT_MM)));
     svg.removeAttribute("width");
     svg.removeAttribute("height");
     svg.setAttribute(

@@ -45,6 +45,27 @@ class PrintDocumentTest {
   }
 
   @Test
+  void a_sign_behind_a_word_is_one_text_with_the_word() throws IOException {
+    Element root =
+        print(
+            "<p>the <a class=\"term\">keeper</a>’s, an <a class=\"term\">f-number</a>, low</p>"
+                + "<ul class=\"inputs\"><li><a>far face</a>: <data>2 mm</data></li></ul>");
+    assertThat(Elements.named(root, "a"))
+        .extracting(a -> a.getLastChild().getTextContent())
+        .containsExactly("keeper’s,", "f-number,", "far face:");
+  }
+
+  @Test
+  void a_negative_number_has_a_minus_sign_and_a_command_keeps_its_hyphen() throws IOException {
+    Element root =
+        print("<p>from <data>-17°</data> or (-5°) to 2026-11-02: <code>arc -3</code> f-number.</p>");
+    assertThat(Elements.text(root)).isEqualTo("from −17° or (−5°) to 2026-11-02: arc -3 f-number.");
+    assertThat(Elements.named(root, "span"))
+        .extracting(Elements::text)
+        .containsExactly("f-number.");
+  }
+
+  @Test
   void a_drawing_says_its_words_to_the_page_maker() throws IOException {
     Element root =
         print(
@@ -74,13 +95,15 @@ class PrintDocumentTest {
         print(
             "<div class=\"drawing\"><svg viewBox=\"0 0 800 400\"/></div>"
                 + "<div class=\"drawing\"><svg viewBox=\"0 0 500 500\"/></div>"
-                + "<div class=\"drawing\"><svg viewBox=\"0 0 100 50\"/></div>");
+                + "<div class=\"drawing\"><svg viewBox=\"0 0 100 50\"/></div>"
+                + "<div class=\"drawing\"><svg viewBox=\"0 0 500 600\"/></div>");
     assertThat(Elements.named(root, "svg"))
         .extracting(svg -> svg.getAttribute("style"))
         .containsExactly(
             "width:134.00mm;height:67.00mm",
             "width:100.00mm;height:100.00mm",
-            "width:27.00mm;height:13.50mm");
+            "width:27.00mm;height:13.50mm",
+            "width:100.00mm;height:120.00mm");
   }
 
   @Test
