@@ -58,7 +58,8 @@ class PrintDocumentTest {
   @Test
   void a_negative_number_has_a_minus_sign_and_a_command_keeps_its_hyphen() throws IOException {
     Element root =
-        print("<p>from <data>-17°</data> or (-5°) to 2026-11-02: <code>arc -3</code> f-number.</p>");
+        print(
+            "<p>from <data>-17°</data> or (-5°) to 2026-11-02: <code>arc -3</code> f-number.</p>");
     assertThat(Elements.text(root)).isEqualTo("from −17° or (−5°) to 2026-11-02: arc -3 f-number.");
     assertThat(Elements.named(root, "span"))
         .extracting(Elements::text)
