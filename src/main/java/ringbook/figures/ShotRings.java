@@ -42,8 +42,9 @@ public final class ShotRings {
     this.plan = plan;
     width = paper.width();
     height = paper.height();
-    isListed = paper == LARGE;
-    double list = isListed ? ROW * ((plan.legs().size() + 1) / 2) + 8 : 0;
+    isListed = paper.equals(LARGE);
+    int rows = (plan.legs().size() + 1) / 2;
+    double list = isListed ? ROW * rows + 8 : 0;
     svg = new SvgWriter(width, height + list, idPrefix);
     placer = new LabelPlacer(paper.grown(-4));
   }

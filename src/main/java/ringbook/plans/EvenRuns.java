@@ -56,7 +56,7 @@ final class EvenRuns {
 
     /** Runs of one kind differ in place only. */
     List<Object> kind() {
-      boolean abreast = form == Form.UPWARDS && size() > 1 && shapes.get(0) == shapes.get(1);
+      boolean abreast = form == Form.UPWARDS && size() > 1 && shapes.get(0).equals(shapes.get(1));
       return List.of(form, size(), abreast);
     }
   }

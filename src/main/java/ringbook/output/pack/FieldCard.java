@@ -121,7 +121,7 @@ final class FieldCard {
   private static int rows(String text) {
     int rows = 1;
     double across = 0;
-    for (String word : text.split(" ")) {
+    for (String word : text.split(" ", -1)) {
       double wide = TextWidth.of(word + " ", LETTERS);
       if (across > 0 && across + wide > ACROSS) {
         rows++;
