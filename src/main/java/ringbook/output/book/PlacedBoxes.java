@@ -35,7 +35,7 @@ final class PlacedBoxes {
   /** The page on which the box shows something first, from 1; 0 if it shows nothing. */
   private int walk(Box box) {
     int first = NOWHERE;
-    if (box instanceof LineBox || box instanceof BlockBox block && block.isReplaced()) {
+    if (box instanceof LineBox || (box instanceof BlockBox block && block.isReplaced())) {
       first = page(box.getAbsY());
     } else {
       for (int i = 0; i < box.getChildCount(); i++) {
