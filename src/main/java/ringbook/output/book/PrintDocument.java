@@ -29,6 +29,7 @@ final class PrintDocument {
     Element root = document.getDocumentElement();
     tidy(root);
     PrintLinks.resolve(root);
+    PrintPunctuation.join(root);
     PrintIndex.fill(root);
     Bookmarks.add(document);
     return document;
@@ -43,6 +44,7 @@ final class PrintDocument {
     Element root = document.getDocumentElement();
     tidy(root);
     PrintLinks.drop(root);
+    PrintPunctuation.join(root);
     Bookmarks.add(document);
     return document;
   }
@@ -54,7 +56,6 @@ final class PrintDocument {
     PrintLeads.mark(root);
     PrintInputs.runIn(root);
     PrintWords.set(root);
-    PrintPunctuation.join(root);
     PrintDrawings.prepare(root);
   }
 

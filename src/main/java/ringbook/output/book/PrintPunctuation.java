@@ -1,5 +1,6 @@
 package ringbook.output.book;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.w3c.dom.Element;
@@ -10,18 +11,30 @@ final class PrintPunctuation {
 
   private static final Pattern SIGNS = Pattern.compile("^(?:[.,;:?!)\\]”…]|’\\p{L}*)+");
 
+  /** Links that the style puts something behind: a page, or the whole address. */
+  private static final List<String> FOLLOWED = List.of("see", "turn", "outside", "page");
+
   private PrintPunctuation() {}
 
   /**
-   * Takes the signs that follow a value, a strong word, a trade word or the name of an input into
-   * its element, which is not broken before them; so with the end of {@code keeper’s}.
+   * Takes the signs that follow a value, a strong word or a link into its element, which is not
+   * broken before them; so with the end of {@code keeper’s}. The style sets those of a link to a page
+   * behind the page.
+   *
+   * @param root with its links resolved
    */
   static void join(Element root) {
     for (Element value : Elements.all(root)) {
-      if (isJoined(value) && value.getNextSibling() instanceof org.w3c.dom.Text text) {
+      boolean joined = isJoined(value);
+      if ((joined || Elements.hasClass(value, "see"))
+          && value.getNextSibling() instanceof org.w3c.dom.Text text) {
         Matcher signs = SIGNS.matcher(text.getData());
         if (signs.find()) {
-          append(value, signs.group());
+          if (joined) {
+            append(value, signs.group());
+          } else {
+            value.setAttribute("data-signs", signs.group());
+          }
           text.setData(text.getData().substring(signs.end()));
         }
       }
@@ -40,17 +53,12 @@ final class PrintPunctuation {
     }
   }
 
-  /** Links with a page behind their words are left out: the page comes before the sign. */
   private static boolean isJoined(Element element) {
     return switch (element.getNodeName()) {
       case "data", "strong", "em" -> true;
-      case "a" -> Elements.hasClass(element, "term") || isInput(element);
+      case "a" -> FOLLOWED.stream().noneMatch(word -> Elements.hasClass(element, word));
       case "span" -> Elements.hasClass(element, PrintWords.WHOLE);
       default -> false;
     };
-  }
-
-  private static boolean isInput(Element link) {
-    return link.getParentNode() instanceof Element around && Elements.hasClass(around, "inputs");
   }
 }

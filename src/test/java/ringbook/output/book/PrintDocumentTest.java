@@ -56,6 +56,18 @@ class PrintDocumentTest {
   }
 
   @Test
+  void a_sign_behind_a_link_to_a_page_is_kept_for_behind_the_page() throws IOException {
+    Element root =
+        print(
+            "<section id=\"lesson-ring\"><p>as <a href=\"course:ring\">one ring</a>), or"
+                + " <a href=\"course:ring\">there</a> too</p></section>");
+    assertThat(Elements.named(root, "a"))
+        .extracting(a -> a.getAttribute("data-signs"))
+        .containsExactly("),", "");
+    assertThat(Elements.text(root)).isEqualTo("as one ring or there too");
+  }
+
+  @Test
   void a_negative_number_has_a_minus_sign_and_a_command_keeps_its_hyphen() throws IOException {
     Element root =
         print(
