@@ -18,8 +18,8 @@ final class PrintPunctuation {
 
   /**
    * Takes the signs that follow a value, a strong word or a link into its element, which is not
-   * broken before them; so with the end of {@code keeper’s}. The style sets those of a link to a page
-   * behind the page.
+   * broken before them; so with the end of {@code keeper’s}. The style sets those of a link to a
+   * page behind the page.
    *
    * @param root with its links resolved
    */
