@@ -147,6 +147,7 @@
       var words = plate.querySelector(".told");
       return { plate: plate, drawing: drawing, words: words, own: [drawing.innerHTML, words.innerHTML] };
     });
+    watch(figureList);
     inOrder(figureList).forEach(function (figure) {
       if (isOwn()) {
         working(figure, false);
@@ -158,11 +159,33 @@
     });
   }
 
+  var watching = null;
+
+  /* Asked for in the middle of a change, places would be worked out once more for each change. */
+  function watch(figures) {
+    if (watching || !window.IntersectionObserver) {
+      return;
+    }
+    watching = new window.IntersectionObserver(function (seen) {
+      seen.forEach(function (one) {
+        figures.forEach(function (figure) {
+          if (figure.plate === one.target) {
+            figure.inView = one.isIntersecting;
+          }
+        });
+      });
+    });
+    figures.forEach(function (figure) { watching.observe(figure.plate); });
+  }
+
   /* Those in view first. */
   function inOrder(figures) {
     function isInView(figure) {
-      var box = figure.plate.getBoundingClientRect();
-      return box.height > 0 && box.bottom > 0 && box.top < window.innerHeight;
+      if (figure.inView === undefined) {
+        var box = figure.plate.getBoundingClientRect();
+        figure.inView = box.height > 0 && box.bottom > 0 && box.top < window.innerHeight;
+      }
+      return figure.inView;
     }
     return figures.filter(isInView).concat(figures.filter(function (figure) { return !isInView(figure); }));
   }

@@ -138,6 +138,16 @@ final class LiveTest {
   }
 
   @Test
+  void workers_start_before_they_are_needed_and_only_once() {
+    browser.run(LISTEN);
+    browser.run("RingbookLive.warm(); RingbookLive.warm()");
+    browser.until("window.heard === 4"); // each is there, and has done one job
+    assertThat(called("figure", "['ring-plan', [], 'a-']")).isEqualTo(drawn("ring-plan", "36 cm"));
+    assertThat(browser.run("return [window.workers, window.heard]")).isEqualTo(List.of(2L, 5L));
+    assertThat(browser.console()).isEmpty();
+  }
+
+  @Test
   void where_workers_are_refused_the_page_draws_itself() {
     browser.open(site.resolve("strict.html"));
     assertThat(called("figure", "['ring-plan', [], 'a-']")).isEqualTo(drawn("ring-plan", "36 cm"));
