@@ -266,7 +266,7 @@
   }
 
   function warmUp(lane, call, args) {
-    var name = call + " " + args[0];
+    var name = lanes.indexOf(lane) + " " + call + " " + args[0];
     if (!warmed[name]) {
       warmed[name] = true;
       lane.add({ call: call, args: args, then: function () {}, stays: true, scene: changes });
