@@ -57,7 +57,6 @@ final class PrintPunctuation {
     return switch (element.getNodeName()) {
       case "data", "strong", "em" -> true;
       case "a" -> FOLLOWED.stream().noneMatch(word -> Elements.hasClass(element, word));
-      case "span" -> Elements.hasClass(element, PrintWords.WHOLE);
       default -> false;
     };
   }
