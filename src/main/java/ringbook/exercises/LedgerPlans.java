@@ -29,6 +29,9 @@ final class LedgerPlans {
   /** Most degrees from ring to ring in the richer plans. */
   private static final double CLOSER = 11;
 
+  /** Most rings above the first one of a pose: a written plan ends after two dozen runs. */
+  private static final int MOST_STEPS = 11;
+
   private final Reckoning r;
 
   private LedgerPlans(Reckoning reckoning) {
@@ -60,7 +63,8 @@ final class LedgerPlans {
   /** Rings evenly from one elevation to another; the first one only if it is wanted. */
   private void rings(
       StringBuilder text, String before, double from, double to, double step, boolean first) {
-    int steps = (int) Math.max(0, Math.ceil((to - from) / step - 1e-9));
+    int needed = (int) Math.max(0, Math.ceil((to - from) / step - 1e-9));
+    int steps = Math.min(MOST_STEPS, needed);
     String mark = before;
     for (int i = first ? 0 : 1; i <= steps; i++) {
       double at = steps == 0 ? from : from + (to - from) * i / steps;

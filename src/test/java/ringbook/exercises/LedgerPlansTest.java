@@ -54,6 +54,12 @@ final class LedgerPlansTest {
   }
 
   @Test
+  void rings_close_to_each_other_still_make_a_plan_that_can_be_read() {
+    Reckoning close = Reckoning.of(Scenes.with(Scenes.pot(), "aim.ringSpacing", "1"));
+    assertThat(LedgerPlans.of(close)).allMatch(plan -> plan.runs().size() <= 24);
+  }
+
+  @Test
   void a_room_without_rings_has_no_plan_and_says_so() {
     Reckoning high =
         Reckoning.of(
