@@ -102,7 +102,7 @@ class BookLooksTest {
     List<Integer> starts = starts();
     List<String> lost = new ArrayList<>();
     for (int page = starts.get(0); page < starts.get(16); page++) {
-      for (String line : book.page(page).split("\\R")) {
+      for (String line : book.page(page).split("\\R", -1)) {
         if (LOST_SIGN.matcher(line.strip()).matches()) {
           lost.add("page " + page + ": " + line.strip());
         }

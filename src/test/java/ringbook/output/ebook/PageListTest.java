@@ -146,7 +146,7 @@ class PageListTest {
     StringBuilder words = new StringBuilder();
     int from = 0;
     while (words.length() < TELLING && end.find()) {
-      words.append(letters(rest.substring(from, end.start()).replaceAll("<[^>]*>", "")));
+      words.append(letters(rest.substring(from, end.start()).replaceAll("<[^>]*>|&#?\\w+;", "")));
       from = end.start();
       if (end.group(1).equals("math") || end.group(1).equals("svg")) {
         break;
