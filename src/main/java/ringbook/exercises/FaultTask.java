@@ -179,6 +179,17 @@ public record FaultTask(
   }
 
   @Override
+  public List<String> listed() {
+    List<String> keys = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      if (i != fault().item()) {
+        items.get(i).key().filter(items.get(i).like()::equals).ifPresent(keys::add);
+      }
+    }
+    return keys;
+  }
+
+  @Override
   public Optional<String> worked() {
     return wrongItem().key().filter(wrongItem().like()::equals);
   }

@@ -68,6 +68,11 @@ public sealed interface Task
     return asked();
   }
 
+  /** The keys of quantities whose right values are listed below the question. */
+  default List<String> listed() {
+    return List.of();
+  }
+
   /** How far an answer may be off, as a share; empty for what the ledger's rounding gives. */
   default OptionalDouble tolerance() {
     return OptionalDouble.empty();

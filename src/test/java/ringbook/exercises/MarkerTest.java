@@ -107,6 +107,16 @@ final class MarkerTest {
   }
 
   @Test
+  void what_counts_no_times_is_not_worked_out() {
+    // One pose: the photographs of the second are multiplied by 1 - 1.
+    assertThat(Asked.number(Scenes.pot(), "job.photos").workings())
+        .extracting(Working::key)
+        .contains("rings.photos")
+        .doesNotContain("pose.photos", "pose.rings")
+        .endsWith("job.photos");
+  }
+
+  @Test
   void a_slip_the_author_foresaw_is_told() {
     // The pot is 36 cm tall and 30 cm across: its half height is 18 cm.
     Exercise exercise =

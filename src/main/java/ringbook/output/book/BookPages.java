@@ -116,7 +116,7 @@ public record BookPages(
     int stations = course.lessons().size();
     List<Chapter> chapters = course.lessons().stream().map(l -> chapter(l, stations)).toList();
     List<ComposedQuantity> byName = new ArrayList<>(course.quantities());
-    byName.sort(Comparator.comparing(q -> q.name().toLowerCase(Locale.ROOT)));
+    byName.sort(Comparator.comparing(q -> filed(q.name())));
     return new BookPages(
         course.info(),
         LocalDate.parse(course.info().date()).format(PLAIN_DATE),
@@ -132,6 +132,11 @@ public record BookPages(
         course.quantities().stream().filter(ComposedQuantity::stated).toList(),
         course.quantities().stream().filter(q -> !q.stated()).map(Entry::of).toList(),
         byName);
+  }
+
+  /** What a name is filed under in the index: small letters without an article in front. */
+  static String filed(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceFirst("^(?:an?|the) ", "");
   }
 
   private static Stream<Drawing> crowded(List<Piece> pieces) {

@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.w3c.dom.Element;
-import org.w3c.dom.Node;
 import ringbook.units.Decimal;
 import ringbook.units.Numbers;
 
@@ -15,11 +14,8 @@ final class PrintFormulas {
   private static final Pattern EMS = Pattern.compile("(-?[0-9.]+)em");
   private static final Pattern WIDTH = Pattern.compile("(?:^|;|\")\\s*width:\\s*([0-9.]+)em");
 
-  /** Widest formula in the text column, in em of its text. */
+  /** Widest formula in the text column and beside the values of the appendix, in em of its text. */
   private static final double WIDEST = 31;
-
-  /** Widest formula in a table. */
-  private static final double WIDEST_IN_TABLE = 26;
 
   /** Widest formula in the formula column of the appendix. */
   private static final double NARROW = 10.5;
@@ -41,9 +37,8 @@ final class PrintFormulas {
     svg.removeAttribute("data-tex");
     String style = svg.getAttribute("style");
     double width = width(style).orElse(0);
-    double widest = inTable(svg) ? WIDEST_IN_TABLE : WIDEST;
-    if (width > widest) {
-      svg.setAttribute("style", scaled(style, widest / width));
+    if (width > WIDEST) {
+      svg.setAttribute("style", scaled(style, WIDEST / width));
     }
   }
 
@@ -63,14 +58,5 @@ final class PrintFormulas {
   private static String scaled(MatchResult found, double share) {
     double em = Decimal.parse(found.group(1)).orElseThrow();
     return Numbers.fixed(em * share, 3) + "em";
-  }
-
-  private static boolean inTable(Element svg) {
-    for (Node around = svg; around != null; around = around.getParentNode()) {
-      if (around.getNodeName().equals("td")) {
-        return true;
-      }
-    }
-    return false;
   }
 }

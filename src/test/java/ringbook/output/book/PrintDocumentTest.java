@@ -35,6 +35,26 @@ class PrintDocumentTest {
   }
 
   @Test
+  void an_input_keeps_its_colon_with_its_name_and_its_value_whole() throws IOException {
+    Element root =
+        print(
+            "<ul class=\"inputs\"><li>N <a href=\"#n\" id=\"n\">f-number</a>: f/9.2</li>"
+                + "<li>h <a href=\"#n\">height</a>: 2 m</li></ul>");
+    assertThat(Elements.text(root)).contains("with N f-number: f/9.2; h height: 2 m");
+    assertThat(Elements.named(root, "a")).extracting(Elements::text).endsWith("height:");
+    assertThat(Elements.named(root, "span"))
+        .extracting(Elements::text)
+        .containsExactly("f/9.2;", "2 m");
+  }
+
+  @Test
+  void the_index_files_a_name_without_its_article() {
+    assertThat(BookPages.filed("An f-number holds")).isEqualTo("f-number holds");
+    assertThat(BookPages.filed("the raised view")).isEqualTo("raised view");
+    assertThat(BookPages.filed("angle of view")).isEqualTo("angle of view");
+  }
+
+  @Test
   void a_sign_behind_a_value_stays_on_its_line() throws IOException {
     Element root =
         print("<p>at most <data>15°</data>. How <data>4.8 mm</data>), <data>2</data> x</p>");
