@@ -2,7 +2,6 @@ package ringbook.output.book;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
@@ -36,13 +35,6 @@ final class Elements {
         gather(inner, found);
       }
     }
-  }
-
-  /** An empty element whose words stay on one line. */
-  static Element whole(Document document) {
-    Element whole = document.createElementNS(document.getDocumentElement().getNamespaceURI(), "span");
-    whole.setAttribute("class", "whole");
-    return whole;
   }
 
   /** Whether the {@code class} attribute holds this word. */
