@@ -14,6 +14,7 @@ import ringbook.course.ComposedFigure;
 import ringbook.course.ComposedLesson;
 import ringbook.course.ComposedQuantity;
 import ringbook.course.CourseInfo;
+import ringbook.output.IndexOrder;
 import ringbook.output.PlaceMarks;
 import ringbook.output.StationMark;
 
@@ -116,7 +117,7 @@ public record BookPages(
     int stations = course.lessons().size();
     List<Chapter> chapters = course.lessons().stream().map(l -> chapter(l, stations)).toList();
     List<ComposedQuantity> byName = new ArrayList<>(course.quantities());
-    byName.sort(Comparator.comparing(q -> filed(q.name())));
+    byName.sort(Comparator.comparing(q -> IndexOrder.filed(q.name())));
     return new BookPages(
         course.info(),
         LocalDate.parse(course.info().date()).format(PLAIN_DATE),
@@ -132,11 +133,6 @@ public record BookPages(
         course.quantities().stream().filter(ComposedQuantity::stated).toList(),
         course.quantities().stream().filter(q -> !q.stated()).map(Entry::of).toList(),
         byName);
-  }
-
-  /** What a name is filed under in the index: small letters without an article in front. */
-  static String filed(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceFirst("^(?:an?|the) ", "");
   }
 
   private static Stream<Drawing> crowded(List<Piece> pieces) {

@@ -19,6 +19,7 @@ import ringbook.course.ComposedLesson.Block;
 import ringbook.course.ComposedQuantity;
 import ringbook.course.CourseInfo;
 import ringbook.ledger.Heading;
+import ringbook.output.IndexOrder;
 import ringbook.output.PlaceMarks;
 import ringbook.output.StationMark;
 
@@ -172,7 +173,7 @@ public record EbookPages(
     }
     groups.values().removeIf(List::isEmpty);
     List<Entry> byName = new ArrayList<>(groups.values().stream().flatMap(List::stream).toList());
-    byName.sort(Comparator.comparing(e -> e.quantity().name().toLowerCase(Locale.ROOT)));
+    byName.sort(Comparator.comparing(e -> IndexOrder.filed(e.quantity().name())));
     CourseInfo info = course.info();
     return new EbookPages(
         info,

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
+import ringbook.output.IndexOrder;
 
 /** What is done to the filled template before it is set. */
 class PrintDocumentTest {
@@ -46,9 +47,9 @@ class PrintDocumentTest {
 
   @Test
   void the_index_files_a_name_without_its_article() {
-    assertThat(BookPages.filed("An f-number holds")).isEqualTo("f-number holds");
-    assertThat(BookPages.filed("the raised view")).isEqualTo("raised view");
-    assertThat(BookPages.filed("angle of view")).isEqualTo("angle of view");
+    assertThat(IndexOrder.filed("An f-number holds")).isEqualTo("f-number holds");
+    assertThat(IndexOrder.filed("the raised view")).isEqualTo("raised view");
+    assertThat(IndexOrder.filed("angle of view")).isEqualTo("angle of view");
   }
 
   @Test
