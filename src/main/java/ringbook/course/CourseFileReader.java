@@ -17,8 +17,10 @@ import ringbook.shots.Scene;
 public final class CourseFileReader {
 
   private static final String SHARED = "lessons from";
+  private static final String EVALUATOR = "evaluated by";
+  private static final String EVALUATED = "evaluated on";
   private static final List<String> TEXTS =
-      List.of("title", "subtitle", "organiser", "date", "language");
+      List.of("title", "subtitle", "organiser", "date", "language", EVALUATOR, EVALUATED);
   private static final List<String> REQUIRED = List.of("title", "date");
   private static final List<String> OTHERS = List.of("lessons", SHARED, "back", "other kits");
 
@@ -70,7 +72,8 @@ public final class CourseFileReader {
             texts.getOrDefault("organiser", ""),
             texts.get("date"),
             texts.getOrDefault("language", "en"),
-            group(scene.get()));
+            group(scene.get()),
+            evaluation(texts));
     return Optional.of(new CourseFile(info, scene.get(), kits, lessons, back, shared));
   }
 
@@ -104,13 +107,51 @@ public final class CourseFileReader {
             root.position(), "'" + name + ":' is missing", "add it at the top of the course file");
       }
     }
-    String date = texts.get("date");
-    if (date != null && !isDate(date)) {
-      Position position = root.find("date").orElseThrow().value().position();
-      problems.add(
-          position, "'" + date + "' is not a date", "write year-month-day, such as 2026-11-02");
+    boolean dated = date("date", texts) & date(EVALUATED, texts);
+    if (dated) {
+      refuseHalfEvaluation(texts);
     }
     return texts;
+  }
+
+  /** Whether a field holds a date or is not there. */
+  private boolean date(String name, Map<String, String> texts) {
+    String date = texts.get(name);
+    boolean good = date == null || isDate(date);
+    if (!good) {
+      problems.add(
+          position(name),
+          "'" + date + "' is not a date",
+          "write year-month-day, such as 2026-11-02");
+    }
+    return good;
+  }
+
+  private Position position(String name) {
+    return root.find(name).orElseThrow().value().position();
+  }
+
+  /** A claim that the e-book conforms needs its evaluator, a day, and this edition. */
+  private void refuseHalfEvaluation(Map<String, String> texts) {
+    String by = texts.get(EVALUATOR);
+    String on = texts.get(EVALUATED);
+    if ((by == null) != (on == null)) {
+      String there = by == null ? EVALUATED : EVALUATOR;
+      problems.add(
+          position(there),
+          "'" + there + "' stands alone: an evaluation has a person and a day",
+          "write 'evaluated by: NAME' and 'evaluated on: 2026-11-09', or neither");
+    } else if (on != null && texts.containsKey("date") && on.compareTo(texts.get("date")) < 0) {
+      problems.add(
+          position(EVALUATED),
+          "the evaluation of " + on + " is older than the edition of " + texts.get("date"),
+          "take both lines out until this edition has been evaluated");
+    }
+  }
+
+  private static Optional<Evaluation> evaluation(Map<String, String> texts) {
+    return Optional.ofNullable(texts.get(EVALUATOR))
+        .map(by -> new Evaluation(by, texts.get(EVALUATED)));
   }
 
   private List<CourseFile.LessonRef> lessons() {

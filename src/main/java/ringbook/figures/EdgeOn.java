@@ -15,6 +15,9 @@ final class EdgeOn {
   private static final Point MIDDLE = new Point(WIDTH / 2, 172);
   private static final int MOST = 90;
 
+  private static final Stroke FRONT = Stroke.solid(Ink.ACCENT, 4);
+  private static final Stroke BACK = Stroke.dashed(Ink.SECOND, 4, "9 4");
+
   private final Readings readings;
   private final SvgWriter svg;
   private final double limit;
@@ -31,12 +34,8 @@ final class EdgeOn {
 
   private Figure figure() {
     double front = -Math.PI / 2;
-    svg.arc(MIDDLE, RADIUS + 14, new Sweep(front - limit, front + limit), pen(Ink.ACCENT));
-    svg.arc(
-        MIDDLE,
-        RADIUS + 14,
-        new Sweep(limit > 0 ? -front - limit : 0, -front + limit),
-        pen(Ink.SECOND));
+    svg.arc(MIDDLE, RADIUS + 14, new Sweep(front - limit, front + limit), FRONT);
+    svg.arc(MIDDLE, RADIUS + 14, new Sweep(limit > 0 ? -front - limit : 0, -front + limit), BACK);
     for (double side : new double[] {0, Math.PI}) {
       Point edge = MIDDLE.plus(side == 0 ? PLATE : -PLATE, 0);
       for (double lean : new double[] {-1, 1}) {
@@ -57,10 +56,6 @@ final class EdgeOn {
         "strip.edgeLost",
         "strip.edgePhotos");
     return readings.figure(svg, "Round a thin edge", description());
-  }
-
-  private static Stroke pen(Ink ink) {
-    return Stroke.solid(ink, 4);
   }
 
   private void stations() {

@@ -49,8 +49,8 @@ final class Equivalence {
     sensor(same, full(), Stroke.solid(Ink.SECOND, 4));
     sensor(own, readings.si("kit.diagonal"), Stroke.solid(Ink.ACCENT, 6));
     lens();
-    length(own, readings.text("kit.focalLength"), HEIGHT - 62, Ink.ACCENT);
-    length(same, readings.text("kit.sameView"), HEIGHT - 22, Ink.SECOND);
+    length(own, readings.text("kit.focalLength"), HEIGHT - 62, Stroke.solid(Ink.ACCENT, 1));
+    length(same, readings.text("kit.sameView"), HEIGHT - 22, Stroke.dashed(Ink.SECOND, 1, "3 2"));
     names();
     readings.tabulate(
         "kit.diagonal",
@@ -106,11 +106,11 @@ final class Equivalence {
             Label.small("the same angle", new Point(WIDTH - 12, MIDDLE + 24), Anchor.END)));
   }
 
-  private void length(double focalLength, String text, double y, Ink ink) {
+  private void length(double focalLength, String text, double y, Stroke edge) {
     Point from = new Point(LENS - focalLength * scale, y);
     Point to = new Point(LENS, y);
-    svg.line(from.plus(0, -16), from.plus(0, 4), Stroke.solid(ink, 1));
-    svg.line(to.plus(0, -16), to.plus(0, 4), Stroke.solid(ink, 1));
+    svg.line(from.plus(0, -16), from.plus(0, 4), edge);
+    svg.line(to.plus(0, -16), to.plus(0, 4), edge);
     new Dimension(from, to, text).drawLine(svg, placer);
     svg.text(placer.fixed(Label.of("focal length " + text, to.plus(24, 5), Anchor.START)));
   }

@@ -23,6 +23,10 @@ final class FewOrMany {
   private static final double LEAST_WALL = 0.25;
   private static final double FIRST = -Math.PI / 2;
 
+  private static final Stroke ONE = Stroke.solid(Ink.SECOND, 2.5);
+  private static final Stroke NEIGHBOUR = Stroke.dashed(Ink.THIRD, 2.5, "5 3");
+  private static final Stroke BOTH = Stroke.solid(Ink.ACCENT, 7);
+
   private final Reckoning reckoning;
   private final Readings readings;
   private final SvgWriter svg;
@@ -79,14 +83,10 @@ final class FewOrMany {
     for (int i = 0; i < photos; i++) {
       station(middle, FIRST + i * step, i < 2);
     }
-    seenArc(middle, wall + 6, FIRST, seen, Ink.SECOND);
-    seenArc(middle, wall + 11, FIRST + step, seen, Ink.THIRD);
+    seenArc(middle, wall + 6, FIRST, seen, ONE);
+    seenArc(middle, wall + 11, FIRST + step, seen, NEIGHBOUR);
     if (2 * seen > step) {
-      svg.arc(
-          middle,
-          wall - 7,
-          new Sweep(FIRST + step - seen, FIRST + seen),
-          Stroke.solid(Ink.ACCENT, 7));
+      svg.arc(middle, wall - 7, new Sweep(FIRST + step - seen, FIRST + seen), BOTH);
     }
     double y = MIDDLE + RADIUS + 34;
     write(photos + " photographs, turn " + ring.text("ring.realStep"), middleX, y, true);
@@ -95,19 +95,16 @@ final class FewOrMany {
 
   private void drawKey() {
     double y = HEIGHT - 14;
-    double x = key(24, y, Ink.SECOND, "seen well from one");
-    x = key(x, y, Ink.THIRD, "from its neighbour");
-    x = key(x, y, Ink.ACCENT, "from both");
+    double x = key(24, y, ONE, "seen well from one");
+    x = key(x, y, NEIGHBOUR, "from its neighbour");
+    x = key(x, y, BOTH, "from both");
     if (trueShare() < LEAST_WALL) {
       svg.text(Label.small("object enlarged", new Point(x, y), Anchor.START));
     }
   }
 
-  private double key(double x, double y, Ink ink, String text) {
-    svg.line(
-        new Point(x, y - 4),
-        new Point(x + 18, y - 4),
-        Stroke.solid(ink, ink == Ink.ACCENT ? 7 : 2.5));
+  private double key(double x, double y, Stroke stroke, String text) {
+    svg.line(new Point(x, y - 4), new Point(x + 18, y - 4), stroke);
     svg.text(Label.small(text, new Point(x + 24, y), Anchor.START));
     return x + 24 + TextWidth.of(text, Label.SMALL) + 24;
   }
@@ -134,8 +131,8 @@ final class FewOrMany {
         strong ? Fill.TEXT : Fill.PAPER);
   }
 
-  private void seenArc(Point middle, double radius, double direction, double seen, Ink ink) {
-    svg.arc(middle, radius, new Sweep(direction - seen, direction + seen), Stroke.solid(ink, 2.5));
+  private void seenArc(Point middle, double radius, double direction, double seen, Stroke stroke) {
+    svg.arc(middle, radius, new Sweep(direction - seen, direction + seen), stroke);
   }
 
   private void write(String text, double x, double y, boolean strong) {

@@ -60,7 +60,7 @@ final class FileName {
   }
 
   private static Stroke bar(int piece) {
-    return Stroke.solid(piece % 2 == 0 ? Ink.ACCENT : Ink.SECOND, 3);
+    return piece % 2 == 0 ? Stroke.solid(Ink.ACCENT, 3) : Stroke.dashed(Ink.SECOND, 3, "5 3");
   }
 
   /** To the right of the tick or, near the edge, to its left. */

@@ -90,9 +90,13 @@ final class PoseBands {
 
   private void pose(double radius, double from, double to, int rings, Ink ink) {
     if (from < to) {
-      svg.arc(MIDDLE, radius, new Sweep(from, to), Stroke.solid(ink, 2.4));
+      svg.arc(MIDDLE, radius, new Sweep(from, to), pen(ink));
     }
     dots(radius, from, to, rings, ink);
+  }
+
+  private static Stroke pen(Ink ink) {
+    return ink == Ink.ACCENT ? Stroke.solid(ink, 2.4) : Stroke.dashed(ink, 2.4, "9 4");
   }
 
   private void dots(double radius, double from, double to, int rings, Ink ink) {
@@ -120,7 +124,7 @@ final class PoseBands {
   }
 
   private void say(double y, String name, String value, Ink ink) {
-    svg.line(new Point(WORDS - 26, y - 5), new Point(WORDS - 8, y - 5), Stroke.solid(ink, 2.4));
+    svg.line(new Point(WORDS - 26, y - 5), new Point(WORDS - 8, y - 5), pen(ink));
     svg.text(Label.of(name, new Point(WORDS, y), Anchor.START));
     svg.text(Label.of(value, new Point(WORDS, y + 20), Anchor.START).bold());
   }

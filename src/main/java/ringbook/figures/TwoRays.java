@@ -64,8 +64,8 @@ final class TwoRays {
     double half = there.si("ring.rayAngle") / 2;
     Point spot = new Point(WIDTH / 2 + (number - 1) * PANEL, SPOT);
     double down = -Math.PI / 2;
-    ray(spot, down - half);
-    ray(spot, down + half);
+    ray(spot, down - half, Stroke.solid(Ink.SECOND, 1.2));
+    ray(spot, down + half, Stroke.dashed(Ink.SECOND, 1.2, "6 4"));
     double deep = Math.min(AWAY - 14, strip / Math.max(1e-6, Num.sin(half)));
     double wide = Math.min(PANEL / 2 - 6, strip / Math.max(1e-6, Num.cos(half)));
     svg.polygon(
@@ -78,12 +78,12 @@ final class TwoRays {
   }
 
   /** The two edges of a strip, from the station past the spot. */
-  private void ray(Point spot, double direction) {
+  private void ray(Point spot, double direction, Stroke stroke) {
     Point from = spot.towards(direction, AWAY);
     Point to = spot.towards(direction, -BEHIND);
     double side = direction + Math.PI / 2;
     for (double shift : new double[] {strip, -strip}) {
-      svg.line(from.towards(side, shift), to.towards(side, shift), Stroke.solid(Ink.SECOND, 1.2));
+      svg.line(from.towards(side, shift), to.towards(side, shift), stroke);
     }
   }
 

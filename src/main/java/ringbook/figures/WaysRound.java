@@ -62,7 +62,7 @@ final class WaysRound {
     blocked();
     double free = readings.si("room.free");
     if (free > readings.si("distance.turningWidth") / 2 && free < readings.si("room.standing")) {
-      ring("room.free", "Largest free ring", Stroke.solid(Ink.SECOND, 1.6));
+      ring("room.free", "Largest free ring", Stroke.dashed(Ink.SECOND, 1.6, "10 3 2 3"));
     }
     if (showsWider()) {
       ring("room.wider", "Ring outside the furniture", Stroke.dashed(Ink.SECOND, 1.6, "8 4"));

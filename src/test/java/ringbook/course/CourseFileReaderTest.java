@@ -47,6 +47,33 @@ final class CourseFileReaderTest {
   }
 
   @Test
+  void an_evaluation_has_a_person_a_day_and_this_edition() throws IOException {
+    String dated = "date: 2026-11-02\n";
+    String whole = demo().replace(dated, dated + "evaluated by: Ida\nevaluated on: 2026-11-02\n");
+    CourseFile course = CourseFileReader.read("c.yaml", whole, new Problems()).orElseThrow();
+    assertThat(course.info().evaluated()).contains(new Evaluation("Ida", "2026-11-02"));
+    String place = at(whole, "evaluated on", 15);
+    assertThat(problems(whole.replace("on: 2026-11-02", "on: 2026-11-01")))
+        .containsExactly(
+            place
+                + "error: the evaluation of 2026-11-01 is older than the edition of 2026-11-02\n"
+                + "  mend: take both lines out until this edition has been evaluated");
+    assertThat(problems(whole.replace("on: 2026-11-02", "on: soon")))
+        .containsExactly(
+            place
+                + "error: 'soon' is not a date\n"
+                + "  mend: write year-month-day, such as 2026-11-02");
+    assertThat(problems(whole.replace("evaluated on: 2026-11-02\n", "")))
+        .singleElement()
+        .asString()
+        .contains("'evaluated by' stands alone: an evaluation has a person and a day");
+    assertThat(problems(whole.replace("evaluated by: Ida\n", "")))
+        .singleElement()
+        .asString()
+        .contains("'evaluated on' stands alone: an evaluation has a person and a day");
+  }
+
+  @Test
   void tells_every_fault_at_once_and_where_it_stands() throws IOException {
     String broken =
         demo()

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,6 +44,9 @@ final class FigureShelfTest {
 
   private static final Set<String> SEEN =
       Set.of("coverage-map", "who-sees", "ring-overlap", "precision-count", "pose-shares");
+
+  private static final Set<String> COLOURED =
+      Set.of(Ink.ACCENT.colour(), Ink.SECOND.colour(), Ink.THIRD.colour());
 
   static List<String> names() {
     return FigureShelf.names();
@@ -89,6 +94,23 @@ final class FigureShelfTest {
       assertThat(classes).contains(element.getAttribute("class").split(" "));
       assertThat(colours).contains(element.getAttribute("fill"), element.getAttribute("stroke"));
     }
+  }
+
+  /** WCAG 2.2, 1.4.1: of two lines in two colours, width or dashes tell them apart, too. */
+  @ParameterizedTest
+  @MethodSource("names")
+  void lines_are_told_apart_by_more_than_their_colour(String name) throws Exception {
+    Map<String, Set<String>> pens = new TreeMap<>();
+    for (Element line :
+        SvgReading.all(SvgReading.root(draw(name, Scenes.potWithLensCamera(), "x").svg()), "*")) {
+      boolean open = line.getAttribute("fill").equals("none") || line.getLocalName().equals("line");
+      if (open && COLOURED.contains(line.getAttribute("stroke"))) {
+        String pen =
+            line.getAttribute("stroke-width") + ": " + line.getAttribute("stroke-dasharray");
+        pens.computeIfAbsent(pen, none -> new TreeSet<>()).add(line.getAttribute("stroke"));
+      }
+    }
+    assertThat(pens).allSatisfy((pen, inks) -> assertThat(inks).as(pen).hasSize(1));
   }
 
   @ParameterizedTest

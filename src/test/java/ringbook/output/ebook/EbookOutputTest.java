@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -26,6 +27,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import ringbook.course.ComposedCourse;
 import ringbook.course.ComposedLesson;
+import ringbook.course.CourseInfo;
+import ringbook.course.Evaluation;
 import ringbook.output.MadeUpCourse;
 import ringbook.site.Browser;
 import ringbook.site.Browser.Size;
@@ -242,11 +245,43 @@ class EbookOutputTest {
     }
     assertThat(meta)
         .contains(
-            "<meta property=\"dcterms:conformsTo\">EPUB Accessibility 1.1 - WCAG 2.1 Level AA<",
-            "<meta property=\"a11y:certifiedBy\">",
             "<meta property=\"schema:accessibilitySummary\">",
             "<meta property=\"schema:accessibilityFeature\">pageBreakMarkers<",
             "<dc:source>book.pdf of “Round the pot”, edition of ",
             "<meta property=\"pageBreakSource\">book.pdf of “Round the pot”, edition of ");
+  }
+
+  /** EPUB Accessibility 1.1, sections 4.1 and 4.2 (of memory): who evaluates makes the claim. */
+  @Test
+  void conformance_is_claimed_only_where_the_course_names_who_evaluated_it(@TempDir Path other)
+      throws IOException {
+    assertThat(page("package.opf"))
+        .contains("does not claim to conform")
+        .doesNotContain("conformsTo", "certifiedBy");
+    ComposedCourse plain = MadeUpCourse.small();
+    CourseInfo info = plain.info();
+    CourseInfo evaluated =
+        new CourseInfo(
+            info.title(),
+            info.subtitle(),
+            info.organiser(),
+            info.date(),
+            info.language(),
+            info.group(),
+            Optional.of(new Evaluation("Berg & Sons", "2026-11-09")));
+    new EbookOutput()
+        .write(new ComposedCourse(evaluated, plain.lessons(), plain.quantities()), other);
+    Path epub = other.resolve(EbookOutput.FILE);
+    DemoEbook.unpack(epub, other.resolve("x"));
+    assertThat(Files.readString(other.resolve("x/EPUB/package.opf")))
+        .contains(
+            "<meta property=\"dcterms:conformsTo\" id=\"conforms\">"
+                + "EPUB Accessibility 1.1 - WCAG 2.1 Level AA</meta>",
+            "<meta property=\"a11y:certifiedBy\" refines=\"#conforms\" id=\"evaluator\">"
+                + "Berg &amp; Sons</meta>",
+            "<meta property=\"dcterms:date\" refines=\"#evaluator\">2026-11-09</meta>",
+            "Evaluated by Berg &amp; Sons.")
+        .doesNotContain("does not claim");
+    assertThat(faults(epub)).isEmpty();
   }
 }

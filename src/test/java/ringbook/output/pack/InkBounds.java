@@ -23,6 +23,7 @@ final class InkBounds extends PDFGraphicsStreamEngine {
   private final GeneralPath path = new GeneralPath();
   private final Set<String> colours = new TreeSet<>();
   private final List<Glyph> glyphs = new ArrayList<>();
+  private final List<Rectangle2D> dashes = new ArrayList<>();
   private Rectangle2D all;
 
   private InkBounds(PDPage page) {
@@ -56,6 +57,11 @@ final class InkBounds extends PDFGraphicsStreamEngine {
   /** All letters that leave ink, in the order of printing. */
   List<Glyph> glyphs() {
     return glyphs;
+  }
+
+  /** Where dashed lines run. */
+  List<Rectangle2D> dashes() {
+    return dashes;
   }
 
   /** What is printed in colours that are no grey. */
@@ -131,6 +137,9 @@ final class InkBounds extends PDFGraphicsStreamEngine {
 
   @Override
   public void strokePath() throws IOException {
+    if (getGraphicsState().getLineDashPattern().getDashArray().length > 0) {
+      dashes.add(path.getBounds2D());
+    }
     draw(getGraphicsState().getStrokingColor());
   }
 

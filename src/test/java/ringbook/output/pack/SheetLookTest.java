@@ -14,7 +14,9 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -28,6 +30,12 @@ final class SheetLookTest {
 
   /** Smaller type is hard to read at arm's length: common practice, no source. */
   private static final double SMALLEST = 7.5;
+
+  /** 0.3 mm: paper is not folded better. */
+  private static final Offset<Double> NEAR = Offset.offset(0.85);
+
+  /** 3 mm from a fold: common practice, no source. */
+  private static final double FREE = 8.5;
 
   private static final Pattern DRAWING =
       Pattern.compile("data-mm=\"([0-9.]+)\"><svg[^>]*viewBox=\"0 0 ([0-9.]+) .*?</svg>", 32);
@@ -158,7 +166,12 @@ final class SheetLookTest {
     List<String> lines = new ArrayList<>();
     for (int i = 10; i < 60; i++) {
       lines.add(
-          "Word" + i + " <strong>" + i + " mm</strong>" + " and more to say of it".repeat(i % 4));
+          "Word"
+              + i
+              + " <strong>"
+              + i
+              + " mm</strong> <span class=\"value\">ŵ</span>"
+              + " and more to say of it".repeat(i % 4));
     }
     List<Object> runs = new ArrayList<>();
     for (int i = 0; i < 9; i++) {
@@ -178,10 +191,43 @@ final class SheetLookTest {
       InkBounds ink = InkBounds.of(pdf.getPage(0));
       assertThat(overprints(ink.glyphs())).isEmpty();
       assertThat(ink.least(pdf.getPage(0))).isGreaterThan(8 * 72 / 25.4 - 0.3);
+      assertThat(ink.glyphs()) // values within a line are no larger than the line
+          .filteredOn(glyph -> glyph.text().equals("ŵ"))
+          .hasSize(placed)
+          .allSatisfy(glyph -> assertThat(glyph.size()).isLessThan(8.5));
       for (int i = 0; i < placed; i++) {
         assertThat(text(pdf, 0)).contains("Word" + (10 + i));
       }
     }
+  }
+
+  /** Folded along its marks a card is a quarter of the sheet, and no word lies in a fold. */
+  @Test
+  void the_field_card_folds_in_the_middle() throws IOException {
+    for (String paper : List.of("a4-colour", "letter-grey")) {
+      try (PDDocument pdf = Loader.loadPDF(card(paper))) {
+        PDPage page = pdf.getPage(0);
+        double across = page.getMediaBox().getWidth() / 2;
+        double up = page.getMediaBox().getHeight() / 2;
+        InkBounds ink = InkBounds.of(page);
+        List<Rectangle2D> level = ink.dashes().stream().filter(d -> d.getHeight() < 2).toList();
+        List<Rectangle2D> upright = ink.dashes().stream().filter(d -> d.getWidth() < 2).toList();
+        assertThat(level).isNotEmpty();
+        assertThat(upright).isNotEmpty();
+        assertThat(level).allSatisfy(d -> assertThat(d.getCenterY()).isCloseTo(up, NEAR));
+        assertThat(upright).allSatisfy(d -> assertThat(d.getCenterX()).isCloseTo(across, NEAR));
+        for (Glyph glyph : ink.glyphs()) {
+          if (glyph.size() > 8.2) { // the words at the folds are smaller
+            assertThat(Math.abs(glyph.box().getCenterX() - across)).isGreaterThan(FREE);
+            assertThat(Math.abs(glyph.box().getCenterY() - up)).isGreaterThan(FREE);
+          }
+        }
+      }
+    }
+  }
+
+  private static byte[] card(String paper) throws IOException {
+    return MadePack.files().get("pack/" + paper + "/field-card.pdf");
   }
 
   private static Map<String, Object> model(Paper paper) throws IOException {

@@ -6,54 +6,31 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import ringbook.charts.ColumnChart;
+import ringbook.charts.Columns;
+import ringbook.charts.Columns.Column;
+import ringbook.figures.ChartModel.Axis;
+import ringbook.figures.ChartModel.Tick;
 import ringbook.figures.Ink;
+import ringbook.site.Sights;
 
-/**
- * Colours of lines as people see them who lack a kind of cone: by the matrices of Machado, Oliveira
- * and Fernandes (2009, severity 1) and of Viénot, Brettel and Mollon (1999), applied to linear RGB,
- * and in grey by the relative luminance of WCAG 2.2. All matrices are written from memory; that
- * white stays white is tested.
- */
+/** Colours of lines as people see them who lack a kind of cone, and in grey. */
 final class ColourVisionTest {
-
-  private static final Map<String, double[][]> SIGHTS =
-      Map.of(
-          "grey", new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}},
-          "protanopia, Machado",
-              new double[][] {
-                {0.152286, 1.052583, -0.204868},
-                {0.114503, 0.786281, 0.099216},
-                {-0.003882, -0.048116, 1.051998}
-              },
-          "deuteranopia, Machado",
-              new double[][] {
-                {0.367322, 0.860646, -0.227968},
-                {0.280085, 0.672501, 0.047413},
-                {-0.011820, 0.042940, 0.968881}
-              },
-          "tritanopia, Machado",
-              new double[][] {
-                {1.255528, -0.076749, -0.178779},
-                {-0.078411, 0.930809, 0.147602},
-                {0.004733, 0.691367, 0.303900}
-              },
-          "protanopia, Viénot",
-              new double[][] {{0.11238, 0.88762, 0}, {0.11238, 0.88762, 0}, {0.00401, -0.00401, 1}},
-          "deuteranopia, Viénot",
-              new double[][] {
-                {0.29275, 0.70725, 0}, {0.29275, 0.70725, 0}, {-0.02234, 0.02234, 1}
-              });
 
   /** Lightest and darkest of neighbours; our own limit, no source. */
   private static final double APART = 1.15;
+
+  private static final Pattern RECTANGLE = Pattern.compile("<rect [^>]*class=\"([^\"]*)\"");
 
   private static final List<String> SERIES = List.of("ink", "second", "accent", "third");
 
   @Test
   void white_stays_white() {
-    SIGHTS.forEach(
-        (name, sight) -> assertThat(seen("#ffffff", sight)).as(name).isBetween(0.999, 1.001));
+    Sights.ALL.forEach(
+        (name, sight) ->
+            assertThat(Sights.seen("#ffffff", sight)).as(name).isBetween(0.999, 1.001));
   }
 
   @Test
@@ -68,42 +45,42 @@ final class ColourVisionTest {
     apart("dark", versions.get(1));
   }
 
+  /** WCAG 2.2, 1.4.11 and 1.4.3, as everybody sees it: columns by their edges, one set of them. */
+  @Test
+  void columns_of_a_class_are_seen_by_everybody_and_not_by_colour() throws IOException {
+    Axis across = new Axis("share, %", 0, 100, List.of(new Tick(0, "0"), new Tick(100, "100")));
+    Axis up = new Axis("learners", 0, 4, List.of(new Tick(0, "0"), new Tick(4, "4")));
+    List<Column> columns = List.of(new Column(0, 50, 3, "three"), new Column(50, 100, 1, "one"));
+    List<String> head = List.of("share", "learners");
+    String svg =
+        ColumnChart.of(new Columns("Points", "", across, up, columns, head, List.of()), "x").svg();
+    assertThat(svg).contains(">three</text>", ">one</text>");
+    List<String> pens = RECTANGLE.matcher(svg).results().map(found -> found.group(1)).toList();
+    assertThat(pens).isNotEmpty().allMatch(pen -> "fig-fill-tone-3 fig-accent".contains(pen));
+    for (Map<String, String> colours : PaletteTest.versions()) {
+      Sights.ALL.forEach(
+          (name, sight) -> {
+            double card = Sights.seen(colours.get("card"), sight);
+            double edge = Sights.seen(colours.get("accent"), sight);
+            double words = Sights.seen(colours.get("ink"), sight);
+            assertThat(Sights.ratio(edge, card)).as(name).isGreaterThan(3);
+            assertThat(Sights.ratio(words, card)).as(name).isGreaterThan(4.5);
+          });
+    }
+  }
+
   private static void apart(String where, Map<String, String> colours) {
     for (int one = 0; one < SERIES.size(); one++) {
       for (int other = one + 1; other < SERIES.size(); other++) {
         String a = colours.get(SERIES.get(one));
         String b = colours.get(SERIES.get(other));
         String pair = where + ": " + SERIES.get(one) + " and " + SERIES.get(other);
-        SIGHTS.forEach(
+        Sights.ALL.forEach(
             (name, sight) ->
-                assertThat(ratio(seen(a, sight), seen(b, sight)))
+                assertThat(Sights.ratio(Sights.seen(a, sight), Sights.seen(b, sight)))
                     .as("%s, %s", pair, name)
                     .isGreaterThan(APART));
       }
     }
-  }
-
-  private static double ratio(double one, double other) {
-    return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
-  }
-
-  /** Relative luminance, 0 to 1, of a colour as it is seen. */
-  private static double seen(String colour, double[][] sight) {
-    double[] weights = {0.2126, 0.7152, 0.0722};
-    double luminance = 0;
-    for (int row = 0; row < 3; row++) {
-      double light = 0;
-      for (int part = 0; part < 3; part++) {
-        int from = 1 + 2 * part;
-        light += sight[row][part] * linear(Integer.parseInt(colour.substring(from, from + 2), 16));
-      }
-      luminance += weights[row] * Math.max(0, Math.min(1, light));
-    }
-    return luminance;
-  }
-
-  private static double linear(int code) {
-    double value = code / 255.0;
-    return value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
   }
 }
