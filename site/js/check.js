@@ -90,7 +90,7 @@
     this.units = units();
     if (!name && !this.units) {
       this.posed.innerHTML = this.own.posed;
-      this.show(this.own.options, this.lefts());
+      this.show(this.own.options, this.lefts(), this.wanted);
       return;
     }
     var asked = this.units;
@@ -102,7 +102,7 @@
       self.box.removeAttribute("aria-busy");
       if (text === null) {
         self.said.textContent = (name ? "Your own numbers" : "Other measures") + " cannot be worked out here: " + fault + ".";
-        self.show(self.own.options, self.lefts());
+        self.show(self.own.options, self.lefts(), self.wanted);
         return;
       }
       var question = JSON.parse(text);
@@ -119,7 +119,7 @@
         part(hint, "summary", "", "A hint");
         hint.insertAdjacentHTML("beforeend", linked(question.hint));
       }
-      self.show(question.options.map(linked), question.numbered);
+      self.show(question.options.map(linked), question.numbered, question.answerHint);
     }, "question " + this.id);
   };
 
@@ -127,13 +127,13 @@
     return Array.from(this.posed.querySelectorAll(".lefts > li")).map(function (li) { return li.innerHTML; });
   };
 
-  Exercise.prototype.show = function (options, numbered) {
+  Exercise.prototype.show = function (options, numbered, wanted) {
     var self = this;
     var name = answers.name();
     this.options.forEach(function (span, i) { span.innerHTML = options[i]; });
     this.whose.textContent = name ? "With the numbers of " + name + ". The worked solution below has the course’s." : "";
     this.controls = window.RingbookControls.make(this.kind, this.place,
-      { id: this.id, title: this.title, wanted: this.wanted, options: options, numbered: numbered },
+      { id: this.id, title: this.title, wanted: wanted, options: options, numbered: numbered },
       function () { self.changed(); });
     this.controls.write(answers.of(this.id).answer);
     this.said.textContent = "";

@@ -15,7 +15,7 @@
     return text === "" ? "" : " at " + text + unit;
   }
 
-  function clause(row) {
+  function clause(row, unit) {
     var text = row.photos || "1";
     text += row.kind === "rings" || row.kind === "strip" ? withUnit(row.elevation || "0", "°") : "";
     if (row.kind === "strip") {
@@ -23,11 +23,11 @@
     } else if (row.sort === "from" || row.sort === "without") {
       text += " " + row.sort + " " + (row.from || "0") + "° to " + (row.to || "0") + "°";
     }
-    return text + withUnit(row.standoff, " m");
+    return text + withUnit(row.standoff, " " + unit);
   }
 
   /* All runs in the notation, in the usual form of plans.WrittenPlan. */
-  function inShort(rows) {
+  function inShort(rows, unit) {
     var text = "";
     rows.forEach(function (row, i) {
       var before = rows[i - 1];
@@ -38,13 +38,15 @@
         text += (before ? "; " : "") + (!turns ? "" : row.turned ? "turned over: " : "standing: ");
         text += turns && row.kind === "rings" ? "" : row.kind + ": ";
       }
-      text += clause(row);
+      text += clause(row, unit);
     });
     return text;
   }
 
   function Plan(place, question, changed) {
     this.question = question;
+    /* The example of a distance is in the unit that the question tells lengths in. */
+    this.unit = / at [0-9]+ in /.test(question.wanted) ? "in" : "m";
     this.changed = changed;
     this.rows = [];
     this.timer = 0;
@@ -134,7 +136,7 @@
   /* The text stands at once, so that nothing is lost that is checked at once. */
   Plan.prototype.fromRows = function () {
     var self = this;
-    this.field.value = inShort(this.rows);
+    this.field.value = inShort(this.rows, this.unit);
     this.changed();
     this.wait(function () {
       self.understand(function (plan) {
@@ -189,7 +191,8 @@
     if (row.kind === "rings" || row.kind === "strip") {
       number("elevation", "Height above level", "°", -30, 85, 1, 0);
     }
-    number("standoff", "Distance (empty: the usual one)", "m", 0.2, 3, 0.05, 1);
+    var inches = this.unit === "in";
+    number("standoff", "Distance (empty: the usual one)", this.unit, inches ? 8 : 0.2, inches ? 120 : 3, inches ? 1 : 0.05, inches ? 40 : 1);
     if (row.kind === "strip") {
       number("from", "Facing, as in the ring plan", "°", -180, 180, 5, 0);
     } else {

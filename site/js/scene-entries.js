@@ -17,9 +17,8 @@
   var OBSTACLES = "place.obstacles";
   var UNITS = live.scene.UNITS;
   var SENSOR = ["kit.sensorWidth", "kit.sensorHeight"];
-  var IN_MILLIMETRES = SENSOR.concat("kit.focalLength", "kit.equivalent");
-  /* Millimetres of an inch, and of the units that fields have. */
-  var MILLIMETRES = { "in": 25.4, mm: 1, cm: 10, m: 1000 };
+  /* Centimetres of the units of fields that are told in inches; those in millimetres stay. */
+  var CENTIMETRES = { cm: 1, m: 100, "cm/s": 1 };
   var own = [];
   var good = {};           /* what of it holds */
 
@@ -156,23 +155,23 @@
   }
 
   function convertible(field) {
-    return inches() && MILLIMETRES[field.unit] && IN_MILLIMETRES.indexOf(field.key) < 0;
+    return inches() && CENTIMETRES[field.unit];
   }
 
   function unitOf(field) {
-    return convertible(field) ? "in" : field.unit;
+    return convertible(field) ? field.unit.replace(/^c?m/, "in") : field.unit;
   }
 
   /* Numbers that nobody wrote, such as a sensor size that follows from others, to five digits. */
   function shown(field, text) {
-    var read = /^([0-9.]+)\s(mm|cm|m)$/.exec(text);
+    var read = /^([0-9.]+)\s(mm|cm|m|cm\/s)$/.exec(text);
     if (!read) {
       return text;
     }
     if (!convertible(field)) {
       return Number(Number(read[1]).toPrecision(5)) + " " + read[2];
     }
-    return Number((Number(read[1]) * MILLIMETRES[read[2]] / MILLIMETRES["in"]).toPrecision(4)) + " in";
+    return Number((Number(read[1]) * CENTIMETRES[read[2]] / 2.54).toPrecision(4)) + " " + unitOf(field);
   }
 
   function inches(on) {

@@ -114,7 +114,7 @@ final class LiveExercise {
   /** What a plan comes to, as JSON; see {@link SightPage#judge}. */
   String judge(String learner, String written, String idPrefix) {
     Exercise exercise = of(learner);
-    PlanReading reading = WrittenPlan.read(written);
+    PlanReading reading = WrittenPlan.read(written, lastLengths);
     String missing = PlanTask.missing(exercise.reckoning()).orElse("");
     if (!(exercise.task() instanceof PlanTask task)) {
       throw new IllegalArgumentException("'" + varied.id() + "' asks for no plan");

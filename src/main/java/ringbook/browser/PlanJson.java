@@ -9,7 +9,9 @@ import ringbook.plans.PlanReading;
 import ringbook.plans.WrittenPlan;
 import ringbook.plans.WrittenRun;
 import ringbook.shots.Pose;
+import ringbook.units.Lengths;
 import ringbook.units.Numbers;
+import ringbook.units.Unit;
 
 /** Plans that a reader writes, as JSON. */
 final class PlanJson {
@@ -26,27 +28,35 @@ final class PlanJson {
   }
 
   /** See {@link SightPage#plan}. */
-  static String read(String text) {
-    PlanReading reading = WrittenPlan.read(text);
+  static String read(String text, Lengths lengths) {
+    PlanReading reading = WrittenPlan.read(text, lengths);
     if (reading.plan().isEmpty()) {
       return fault(reading.message(), reading.help());
     }
     WrittenPlan plan = reading.plan().get();
-    JsonText out = new JsonText().object().member("text", plan.text()).name("rows").array();
-    plan.runs().forEach(run -> row(run, out));
+    JsonText out = new JsonText().object().member("text", plan.text(lengths)).name("rows").array();
+    plan.runs().forEach(run -> row(run, lengths, out));
     return out.endArray().endObject().toString();
   }
 
-  private static void row(WrittenRun run, JsonText out) {
+  private static void row(WrittenRun run, Lengths lengths, JsonText out) {
     WrittenRun.Directions directions = run.where().directions();
     out.object()
         .member("kind", run.kind().label())
         .member("photos", Numbers.fixed(run.photos(), 0));
     out.name("turned").value(run.pose() == Pose.TURNED_OVER);
     out.member("elevation", text(run.where().elevation()));
-    out.member("standoff", text(run.where().standoff())).member("sort", directions.sort().word());
+    out.member("standoff", standoff(run.where().standoff(), lengths));
+    out.member("sort", directions.sort().word());
     out.member("from", Numbers.shortest(directions.from()));
     out.member("to", Numbers.shortest(directions.to())).endObject();
+  }
+
+  /** In metres, or in inches to a hundredth. */
+  private static String standoff(OptionalDouble metres, Lengths lengths) {
+    return metres.isPresent() && lengths == Lengths.IMPERIAL
+        ? Numbers.trimmed(Numbers.fixed(Unit.INCH.fromSi(metres.getAsDouble()), 2))
+        : text(metres);
   }
 
   private static String text(OptionalDouble number) {

@@ -127,7 +127,7 @@ final class QuantitiesCommand implements Callable<Integer> {
       if (!working.rule().isEmpty()) {
         table.append(indent).append(working.rule()).append('\n');
       }
-      table.append(indent).append("range: ").append(quantity.range().text(quantity.unit()));
+      table.append(indent).append("range: ").append(quantity.rangeText());
       table.append("; source: ").append(quantity.source());
       if (!quantity.checks().isEmpty()) {
         table.append("; checked by ").append(String.join(", ", quantity.checks()));
@@ -182,7 +182,7 @@ final class QuantitiesCommand implements Callable<Integer> {
     if (quantity.definition() instanceof Quantity.ByRule by) {
       json.writeStringProperty("rule", by.rule());
     }
-    json.writeStringProperty("range", quantity.range().text(quantity.unit()));
+    json.writeStringProperty("range", quantity.rangeText());
     list(json, "inputs", quantity.inputs());
     json.writeStringProperty("source", quantity.source());
     list(json, "checks", quantity.checks());

@@ -221,7 +221,8 @@ public record FaultTask(
   @Override
   public String answerHint(Reckoning reckoning) {
     return mend
-        ? "the letter of what is wrong, and its right value, such as b 12 cm"
+        ? "the letter of what is wrong, and its right value, such as "
+            + reckoning.scene().aim().lengths().either("b 12 cm", "b 5 in")
         : "the letter of what is wrong";
   }
 

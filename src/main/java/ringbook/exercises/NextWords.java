@@ -62,7 +62,13 @@ final class NextWords implements Verdict.Cases<String> {
   public String tenfold(Verdict.Tenfold verdict) {
     boolean length = verdictDimension() == Dimension.LENGTH;
     return length
-        ? "Turn all lengths into one unit before you put them in: 1 m = 100 cm = 1000 mm."
+        ? "Turn all lengths into one unit before you put them in: "
+            + mark.exercise()
+                .reckoning()
+                .scene()
+                .aim()
+                .lengths()
+                .either("1 m = 100 cm = 1000 mm.", "1 ft = 12 in, 1 in = 25.4 mm.")
         : "Turn all numbers into one unit before you put them in, and check the decimal point.";
   }
 

@@ -7,6 +7,7 @@ import ringbook.ledger.Outcome;
 import ringbook.ledger.Reckoning;
 import ringbook.plans.PlanReading;
 import ringbook.plans.WrittenPlan;
+import ringbook.units.Lengths;
 
 /**
  * Asks for a plan: which photographs to take, from where. It is judged by what its photographs
@@ -117,7 +118,8 @@ public final class PlanTask implements Task {
   @Override
   public String answerHint(Reckoning reckoning) {
     return "a plan, such as rings: 24 at 10°, 16 at 50°; low ring: 24; top: 2 (how many photographs"
-        + " at which elevation; behind them, where you need it, a distance such as at 1.1 m"
+        + " at which elevation; behind them, where you need it, a distance such as at "
+        + WrittenPlan.example(lengths(reckoning))
         + " or an arc such as without 30° to 80°; write turned over: before what is taken"
         + " upside down)";
   }
@@ -149,7 +151,11 @@ public final class PlanTask implements Task {
     if (lacking(reckoning).isPresent()) {
       return "";
     }
-    return bench.best(reckoning).map(model -> model.plan().text()).orElse("");
+    return bench.best(reckoning).map(model -> model.plan().text(lengths(reckoning))).orElse("");
+  }
+
+  private static Lengths lengths(Reckoning reckoning) {
+    return reckoning.scene().aim().lengths();
   }
 
   /** Whether {@link #answerText} passes: always, but for a plan of the ledger. */
@@ -188,7 +194,7 @@ public final class PlanTask implements Task {
     if (missing.isPresent()) {
       return new Verdict.Unreadable(NONE + missing.get() + ".", "");
     }
-    PlanReading reading = WrittenPlan.read(written);
+    PlanReading reading = WrittenPlan.read(written, lengths(reckoning));
     if (reading.plan().isEmpty()) {
       return new Verdict.Unreadable(reading.message(), reading.help());
     }

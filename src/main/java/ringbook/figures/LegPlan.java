@@ -9,7 +9,6 @@ import ringbook.shots.Place.Obstacle;
 import ringbook.shots.Scene;
 import ringbook.shots.Station;
 import ringbook.units.Num;
-import ringbook.units.Numbers;
 
 /**
  * One leg of a plan seen from above, to walk by: every station with its number, on the face of a
@@ -75,7 +74,7 @@ public final class LegPlan {
     List<String> head = List.of("Station", "From the middle");
     List<List<String>> rows = new ArrayList<>();
     for (Station station : leg.stations()) {
-      String away = Numbers.fixed(100 * floor(station), 0) + " cm along the floor";
+      String away = scene.aim().lengths().closely(floor(station), 0) + " along the floor";
       rows.add(List.of(String.valueOf(station.number()), away));
     }
     return new Figure(title, description(), svg.svg(title, description()), head, rows);

@@ -22,7 +22,6 @@ final class Givens {
     for (NumberField field : SceneField.numbers()) {
       entries.add(
           Entry.of(field.key(), field.name())
-              .meaning(meaning(field))
               .symbol(field.symbol(), field.unit())
               .rounded(rounding(field))
               .range(range(field))
@@ -37,18 +36,26 @@ final class Givens {
     return field.key().equals("aim.usualTime") ? Rounding.fraction(3) : Rounding.significant(4);
   }
 
-  private static String meaning(NumberField field) {
-    OptionalDouble usual = SceneDetails.usual(field.key());
+  /** What a given is, with the value that holds where nothing is said. */
+  static String meaning(Quantity given) {
+    OptionalDouble usual = SceneDetails.usual(given.key());
     if (usual.isPresent()) {
-      String symbol = field.unit().symbol();
       return "Stated for the group; "
-          + Numbers.significant(field.unit().fromSi(usual.getAsDouble()), 3)
-          + (symbol.isEmpty() ? "" : "\u00a0" + symbol)
+          + usual(given, usual.getAsDouble())
           + " where nothing is said.";
     }
-    return SceneDetails.has(field.key())
+    return SceneDetails.has(given.key())
         ? "Stated for the group, where there is one."
         : "Stated for the group.";
+  }
+
+  private static String usual(Quantity given, double si) {
+    if (given.isInInches()) {
+      return given.text(si);
+    }
+    String symbol = given.unit().symbol();
+    return Numbers.significant(given.unit().fromSi(si), 3)
+        + (symbol.isEmpty() ? "" : "\u00a0" + symbol);
   }
 
   /** What may be written; sensor and lens follow from each other where only one is written. */

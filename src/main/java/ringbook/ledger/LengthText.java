@@ -1,13 +1,16 @@
 package ringbook.ledger;
 
+import ringbook.units.Dimension;
 import ringbook.units.Inches;
+import ringbook.units.Lengths;
 import ringbook.units.Num;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
 
 /**
  * Lengths of the ledger in feet and inches, about as finely as the ledger rounds them in
- * centimetres: a whole centimetre is told to the quarter of an inch, a millimetre to a tenth.
+ * centimetres: a whole centimetre is told to the quarter of an inch, a millimetre to a tenth; and
+ * speeds in inches a second.
  */
 final class LengthText {
 
@@ -16,18 +19,25 @@ final class LengthText {
 
   private static final double QUARTER = 0.25;
   private static final int FINE_DIGITS = 4;
+  private static final int SPEED_DIGITS = 3;
+
+  /** Below so many inches a quarter is much: what is stated is told to the tenth. */
+  private static final double SHORT = 10;
 
   private LengthText() {}
 
   /** Whether a quantity is one whose values are told in inches where people measure in them. */
   static boolean isMeant(Quantity quantity) {
-    return quantity.unit() == Unit.CENTIMETRE || quantity.unit() == Unit.METRE;
+    return Lengths.isTold(quantity.unit());
   }
 
   /** The text of a finite value; {@code up} never tells less than it is. */
   static String of(Quantity quantity, double si, boolean up) {
     double inches = Unit.INCH.fromSi(si);
     double size = Math.abs(inches);
+    if (quantity.unit().dimension() == Dimension.SPEED) {
+      return Numbers.significant(inches, SPEED_DIGITS) + "\u00a0" + Unit.INCH_PER_SECOND.symbol();
+    }
     if (size == 0) {
       return "0\u00a0" + Unit.INCH.symbol();
     }
@@ -46,10 +56,10 @@ final class LengthText {
     if (step >= 1) {
       return Inches.inSteps(inches, 1, up);
     }
-    if (step >= QUARTER || quarters) {
+    if (quarters || (step >= QUARTER && !(written && size < SHORT))) {
       return Inches.inSteps(inches, QUARTER, up);
     }
-    int finer = decimals(step);
+    int finer = Math.max(1, decimals(step));
     boolean coarse = size < Inches.FEET_FROM && size >= 100 * power(1 - finer);
     return Inches.inDecimals(inches, coarse ? finer - 1 : finer, up);
   }
@@ -57,7 +67,7 @@ final class LengthText {
   /** For questions: a learner who goes on with it must come to the right answer. */
   static String fine(Quantity quantity, double si) {
     double inches = Unit.INCH.fromSi(si);
-    return Math.abs(inches) < SMALL && si != 0
+    return quantity.unit().dimension() == Dimension.SPEED || (Math.abs(inches) < SMALL && si != 0)
         ? of(quantity, si, false)
         : Numbers.significant(inches, FINE_DIGITS) + "\u00a0" + Unit.INCH.symbol();
   }

@@ -121,7 +121,7 @@ final class LessonEntries {
                 + which
                 + " that fills as much of the picture as wanted from the closest focus; a smaller"
                 + " one fills less.")
-        .symbol(symbol, Unit.MILLIMETRE)
+        .symbol(symbol, Unit.CENTIMETRE)
         .formula("aim.fill * " + side + " * (kit.closestFocus - kit.focalLength) / kit.focalLength")
         .range(Range.above(0))
         .source(THIN_LENS)

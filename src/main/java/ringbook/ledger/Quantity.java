@@ -2,6 +2,7 @@ package ringbook.ledger;
 
 import java.util.List;
 import java.util.Optional;
+import ringbook.units.Lengths;
 import ringbook.units.Unit;
 import ringbook.units.Whole;
 
@@ -130,6 +131,17 @@ public record Quantity(
       return ownText(si);
     }
     return print == Print.FINE_INCHES ? LengthText.fine(this, si) : LengthText.of(this, si, false);
+  }
+
+  /** What it is; of what a scene may leave out also what holds then. */
+  @Override
+  public String meaning() {
+    return definition instanceof Given ? Givens.meaning(this) : meaning;
+  }
+
+  /** Where its values can lie, in a few words: {@code above 0}, {@code 3 mm to 11.8 in}. */
+  public String rangeText() {
+    return range.text(unit, print == Print.OWN ? Lengths.METRIC : Lengths.IMPERIAL);
   }
 
   /** Whether its values are told in feet and inches. */

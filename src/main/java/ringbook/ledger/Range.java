@@ -1,6 +1,7 @@
 package ringbook.ledger;
 
 import ringbook.units.Angle;
+import ringbook.units.Lengths;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
 import ringbook.units.Whole;
@@ -83,31 +84,37 @@ public record Range(
 
   /** In a few words, with bounds in {@code unit}: {@code above 0}, {@code 0° to 180°}. */
   public String text(Unit unit) {
+    return text(unit, Lengths.METRIC);
+  }
+
+  /** The same with lengths told in these measures. */
+  String text(Unit unit, Lengths lengths) {
     if (unit == Unit.ANSWER) {
       return "yes or no";
     }
-    String words = (whole ? "whole, " : "") + bounds(unit);
+    String words = (whole ? "whole, " : "") + bounds(unit, lengths);
     return endless ? words + ", or ∞" : words;
   }
 
-  private String bounds(Unit unit) {
+  private String bounds(Unit unit, Lengths lengths) {
     if (low == -OPEN) {
-      return high == OPEN ? "any number" : (withHigh ? "up to " : "below ") + bound(high, unit);
+      return high == OPEN ? "any number" : (withHigh ? "up to " : "below ") + bound(high, unit, lengths);
     }
     if (high == OPEN) {
-      return (withLow ? "from " : "above ") + bound(low, unit);
+      return (withLow ? "from " : "above ") + bound(low, unit, lengths);
     }
     if (withLow && withHigh) {
-      return bound(low, unit) + " to " + bound(high, unit);
+      return bound(low, unit, lengths) + " to " + bound(high, unit, lengths);
     }
     return (withLow ? "from " : "above ")
-        + bound(low, unit)
+        + bound(low, unit, lengths)
         + (withHigh ? " to " : ", below ")
-        + bound(high, unit);
+        + bound(high, unit, lengths);
   }
 
   /** The bound as a person writes it; 0 needs no unit. */
-  private static String bound(double si, Unit unit) {
+  private static String bound(double si, Unit own, Lengths lengths) {
+    Unit unit = lengths.limit(si, own);
     String number = Numbers.significant(unit.fromSi(si), 3).replace('-', '−');
     boolean bare = unit.symbol().isEmpty() || (si == 0 && unit != Unit.DEGREE);
     if (bare) {

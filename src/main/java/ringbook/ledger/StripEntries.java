@@ -4,7 +4,6 @@ import java.util.List;
 import ringbook.assess.PointPrecision;
 import ringbook.shots.Strip;
 import ringbook.units.Length;
-import ringbook.units.Numbers;
 import ringbook.units.Unit;
 import ringbook.units.Whole;
 
@@ -62,8 +61,8 @@ final class StripEntries {
       throw new RefusedException(
           "the lens cannot focus near enough to show that detail",
           "it focuses from "
-              + Numbers.significant(100 * closest, 3)
-              + " cm on; ask for a coarser detail or use a longer focal length");
+              + r.text("kit.closestFocus").replace('\u00a0', ' ')
+              + " on; ask for a coarser detail or use a longer focal length");
     }
     return standoff;
   }

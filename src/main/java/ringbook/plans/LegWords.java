@@ -21,6 +21,8 @@ import ringbook.units.Numbers;
  */
 public final class LegWords {
 
+  private static final String FEET = " ft";
+
   private final PlanWords words;
 
   /** Words that suit the distances of a plan. */
@@ -84,7 +86,11 @@ public final class LegWords {
     double most = leg.stations().stream().mapToDouble(metres).max().orElseThrow();
     String from = words.length(least);
     String to = words.length(most);
-    return from.equals(to) ? to : from.substring(0, from.indexOf(' ')) + " to " + to;
+    String unit = to.substring(to.lastIndexOf(' '));
+    boolean one = from.endsWith(unit) && !to.contains(FEET) && !from.contains(FEET);
+    return from.equals(to)
+        ? to
+        : (one ? from.substring(0, from.length() - unit.length()) : from) + " to " + to;
   }
 
   /** How far the lens looks down or up: {@code 15° down}, {@code level}, to whole degrees. */

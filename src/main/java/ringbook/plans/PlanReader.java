@@ -11,6 +11,7 @@ import ringbook.plans.WrittenRun.Directions;
 import ringbook.plans.WrittenRun.Kind;
 import ringbook.problems.Nearest;
 import ringbook.shots.Pose;
+import ringbook.units.Lengths;
 import ringbook.units.Numbers;
 
 /**
@@ -90,6 +91,7 @@ final class PlanReader {
           "right",
           "below");
 
+  private final Lengths lengths;
   private final List<Token> tokens;
   private final List<WrittenRun> runs = new ArrayList<>();
   private int at;
@@ -100,7 +102,9 @@ final class PlanReader {
   private int ringsFrom;
   private PlanReading fault;
 
-  PlanReader(String text) {
+  /** Reads {@code text}; examples in messages are in {@code lengths}. */
+  PlanReader(String text, Lengths lengths) {
+    this.lengths = lengths;
     tokens = PlanTokens.of(text);
   }
 
@@ -242,7 +246,8 @@ final class PlanReader {
     } else if (!(token.number() > 0 && token.number() <= FARTHEST)) {
       fail(
           "'" + token.text() + "' cannot be a distance",
-          "write how far the lens is from the middle of the object, such as 1.1 m");
+          "write how far the lens is from the middle of the object, such as "
+              + WrittenPlan.example(lengths));
     } else {
       open = open.away(token.number());
     }

@@ -2,7 +2,9 @@ package ringbook.plans;
 
 import java.util.List;
 import ringbook.shots.Pose;
+import ringbook.units.Lengths;
 import ringbook.units.Numbers;
+import ringbook.units.Unit;
 
 /**
  * A plan as a learner writes it on a sheet: {@code rings: 24 at 15°, 24 at 30°; low ring: 24; top:
@@ -16,9 +18,19 @@ public record WrittenPlan(List<WrittenRun> runs) {
     runs = List.copyOf(runs);
   }
 
-  /** What {@code text} says. */
+  /** What {@code text} says; distances may be in any unit. */
   public static PlanReading read(String text) {
-    return new PlanReader(text).read();
+    return read(text, Lengths.METRIC);
+  }
+
+  /** The same for people who measure in {@code lengths}: examples in messages are in them. */
+  public static PlanReading read(String text, Lengths lengths) {
+    return new PlanReader(text, lengths).read();
+  }
+
+  /** A distance as it may stand in a plan. */
+  public static String example(Lengths lengths) {
+    return lengths.either("1.1 m", "43 in");
   }
 
   /** How many photographs in all, where none is left out. */
@@ -30,8 +42,13 @@ public record WrittenPlan(List<WrittenRun> runs) {
     return photos;
   }
 
-  /** The plan in this notation, in its usual form; reading it gives the same plan. */
+  /** The plan in this notation, in its usual form, in metres; reading it gives the same plan. */
   public String text() {
+    return text(Lengths.METRIC);
+  }
+
+  /** The same with distances in metres, or in inches to the quarter. */
+  public String text(Lengths lengths) {
     StringBuilder text = new StringBuilder();
     Pose pose = Pose.STANDING;
     WrittenRun before = null;
@@ -46,13 +63,13 @@ public record WrittenPlan(List<WrittenRun> runs) {
         boolean plain = turned && run.kind() == WrittenRun.Kind.RING;
         text.append(plain ? "" : run.kind().label() + ": ");
       }
-      append(run, text);
+      append(run, lengths, text);
       before = run;
     }
     return text.toString();
   }
 
-  private static void append(WrittenRun run, StringBuilder text) {
+  private static void append(WrittenRun run, Lengths lengths, StringBuilder text) {
     text.append(run.photos());
     WrittenRun.Where where = run.where();
     if (where.elevation().isPresent()) {
@@ -67,7 +84,12 @@ public record WrittenPlan(List<WrittenRun> runs) {
       text.append(" to ").append(Numbers.shortest(directions.to())).append('°');
     }
     if (where.standoff().isPresent()) {
-      text.append(" at ").append(Numbers.shortest(where.standoff().getAsDouble())).append(" m");
+      double metres = where.standoff().getAsDouble();
+      double quarters = Math.floor(4 * Unit.INCH.fromSi(metres) + 0.5);
+      text.append(" at ")
+          .append(
+              lengths.either(
+                  Numbers.shortest(metres) + " m", Numbers.shortest(quarters / 4) + " in"));
     }
   }
 }

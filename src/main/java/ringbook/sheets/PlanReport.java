@@ -14,6 +14,7 @@ import ringbook.shots.Leg;
 import ringbook.shots.Scene;
 import ringbook.shots.SceneDetails;
 import ringbook.units.Numbers;
+import ringbook.units.Unit;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.json.JsonFactory;
@@ -93,12 +94,17 @@ public record PlanReport(Scene scene, Optional<Proposal> proposal, Assessment as
   private String work(Proposal made) {
     double seconds = SceneDetails.si(scene, "aim.secondsPerPhoto");
     return "The lens is carried about "
-        + Numbers.significant(made.walk().metres(), 2)
-        + " m; at "
+        + walk(made.walk().metres())
+        + "; at "
         + Numbers.significant(seconds, 2)
         + " s a photograph that is "
         + Numbers.fixed(Math.ceil(made.plan().photos() * seconds / 60), 0)
         + " min.";
+  }
+
+  private String walk(double metres) {
+    Unit unit = scene.aim().lengths().either(Unit.METRE, Unit.FOOT);
+    return Numbers.significant(unit.fromSi(metres), 2) + " " + unit.symbol();
   }
 
   /** What was found, in words; one sentence that says so if nothing was. */

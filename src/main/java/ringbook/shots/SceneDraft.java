@@ -15,7 +15,9 @@ import ringbook.optics.Kit;
 import ringbook.shots.Place.Obstacle;
 import ringbook.shots.SceneField.NumberField;
 import ringbook.shots.SceneField.WordField;
+import ringbook.units.Lengths;
 import ringbook.units.Numbers;
+import ringbook.units.Unit;
 
 /**
  * A scene as it is being stated, field by field, and the checks that make it one. Every fault is
@@ -235,6 +237,15 @@ public final class SceneDraft {
         : Optional.empty();
   }
 
+  private Unit limit(double si, NumberField field) {
+    boolean inches = "imperial".equals(words.get("aim.units"));
+    return (inches ? Lengths.IMPERIAL : Lengths.METRIC).limit(si, field.unit());
+  }
+
+  private static String told(double si, Unit unit, int digits) {
+    return Numbers.significant(unit.fromSi(si), digits) + " " + unit.symbol();
+  }
+
   private void checkField(SceneField field, List<Fault> faults) {
     if (unread.contains(field.key())) {
       return;
@@ -245,21 +256,19 @@ public final class SceneDraft {
         missing(field, faults);
       } else if (!(si >= number.unit().toSi(number.low())
           && si <= number.unit().toSi(number.high()))) {
-        String symbol = number.unit().symbol();
+        double low = number.unit().toSi(number.low());
+        double high = number.unit().toSi(number.high());
+        Unit unit = limit(high, number);
+        Unit least = low == 0 ? unit : limit(low, number);
+        String from = Numbers.significant(least.fromSi(low), 4);
         faults.add(
             new Fault(
                 field.key(),
-                number.name()
-                    + " is out of range: "
-                    + Numbers.significant(number.unit().fromSi(si), 4)
-                    + " "
-                    + symbol,
+                number.name() + " is out of range: " + told(si, limit(si, number), 4),
                 "write a value from "
-                    + Numbers.significant(number.low(), 4)
+                    + (least == unit ? from : told(low, least, 3))
                     + " to "
-                    + Numbers.significant(number.high(), 6)
-                    + " "
-                    + symbol));
+                    + told(high, unit, unit == number.unit() ? 6 : 3)));
       }
     } else if (field instanceof WordField word) {
       String given = words.get(word.key());

@@ -13,6 +13,11 @@ public enum Lengths {
   private static final double QUARTER = 0.25;
   private static final String SPACE = "\u00a0";
 
+  /** What goes with these measures. */
+  public <T> T either(T metric, T imperial) {
+    return this == IMPERIAL ? imperial : metric;
+  }
+
   /** A length of a room or an object, to the centimetre or to the quarter of an inch. */
   public String roughly(double metres) {
     if (this == IMPERIAL) {
@@ -21,6 +26,22 @@ public enum Lengths {
     return Math.abs(metres) < 1
         ? Numbers.fixed(100 * metres, 0) + SPACE + Unit.CENTIMETRE.symbol()
         : Numbers.fixed(metres, 2) + SPACE + Unit.METRE.symbol();
+  }
+
+  /** Whether values in {@code own} are told in inches where people measure in them. */
+  public static boolean isTold(Unit own) {
+    return own == Unit.CENTIMETRE || own == Unit.METRE || own == Unit.CENTIMETRE_PER_SECOND;
+  }
+
+  /** The unit for a limit of what is otherwise told in {@code own}, which it suits by its size. */
+  public Unit limit(double si, Unit own) {
+    if (this == METRIC || !isTold(own)) {
+      return own;
+    }
+    double inches = Math.abs(Unit.INCH.fromSi(si));
+    return own == Unit.CENTIMETRE_PER_SECOND
+        ? Unit.INCH_PER_SECOND
+        : inches < QUARTER ? Unit.MILLIMETRE : inches < Inches.FEET_FROM ? Unit.INCH : Unit.FOOT;
   }
 
   /** In centimetres with so many digits after the point, or in inches about as finely. */

@@ -7,7 +7,7 @@ import java.util.Optional;
  * A unit a person writes or reads, with its exact factor to the one used inside.
  *
  * <p>Factors: International System of Units (SI) brochure, 9th edition 2019, and the inch of
- * exactly 25.4 mm (ISO 31-1 and the 1959 agreement); angles from the definition of the radian.
+ * exactly 25.4 mm (ISO 31-1, NIST Special Publication 811 and the 1959 agreement); angles from the definition of the radian.
  */
 public enum Unit {
   METRE(Dimension.LENGTH, "m", 1, 1, "metre", "metres", "meter", "meters"),
@@ -32,6 +32,7 @@ public enum Unit {
   METRE_PER_SECOND(Dimension.SPEED, "m/s", 1, 1, "metres per second"),
   CENTIMETRE_PER_SECOND(Dimension.SPEED, "cm/s", 1, 100, "centimetres per second"),
   MILLIMETRE_PER_SECOND(Dimension.SPEED, "mm/s", 1, 1000, "millimetres per second"),
+  INCH_PER_SECOND(Dimension.SPEED, "in/s", 127, 5000, "inches per second"),
   RADIAN_PER_SECOND(Dimension.TURN_RATE, "rad/s", 1, 1, "radians per second"),
   DEGREE_PER_SECOND(Dimension.TURN_RATE, "°/s", Math.PI, 180, "deg/s", "degrees per second"),
   HERTZ(Dimension.FREQUENCY, "Hz", 1, 1, "hertz"),

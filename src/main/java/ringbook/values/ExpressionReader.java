@@ -4,6 +4,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import ringbook.problems.Nearest;
 import ringbook.units.Decimal;
+import ringbook.units.Dimension;
+import ringbook.units.Lengths;
+import ringbook.units.MeasureReader;
+import ringbook.units.MeasureReading;
+import ringbook.units.NumberStyle;
 import ringbook.units.Words;
 
 /** Reads the notation that the package describes. */
@@ -142,6 +147,7 @@ final class ExpressionReader {
       case "" -> throw unreadableAt(from);
       case "true", "false" -> s -> new Operand.Flag(name.equals("true"));
       case "given" -> given();
+      case "length" -> length();
       default -> s -> s.section(name);
     };
   }
@@ -158,6 +164,44 @@ final class ExpressionReader {
     String changes = quoted();
     close();
     return s -> new Operand.OfScene(s.given(changes));
+  }
+
+  /** A stated length, told in the measures of the scene; the second text is for inches. */
+  private Part length() throws ExpressionFault {
+    take('(');
+    String metric = lengthText();
+    double metres = metres(metric);
+    String imperial = Lengths.IMPERIAL.roughly(metres);
+    if (takes(",")) {
+      imperial = lengthText();
+      metres(imperial);
+    }
+    close();
+    String inches = imperial;
+    return s ->
+        new Operand.Words(
+            s.reckoning().scene().aim().lengths().either(metric, inches).replace(' ', '\u00a0'));
+  }
+
+  private String lengthText() throws ExpressionFault {
+    char quote = here();
+    if (quote != '"' && quote != '\'') {
+      throw lengthFault("'length' needs a length in quotation marks");
+    }
+    return quoted();
+  }
+
+  private static double metres(String written) throws ExpressionFault {
+    if (MeasureReader.read(written, Dimension.LENGTH, NumberStyle.POINT)
+        instanceof MeasureReading.Read read) {
+      return read.measure().si();
+    }
+    throw lengthFault("'" + written + "' is no length");
+  }
+
+  private static ExpressionFault lengthFault(String message) {
+    return ExpressionFault.of(
+        message, "write for example length(\"30 cm\") or length(\"30 cm\", \"12 in\")", "length");
   }
 
   private static ExpressionFault changesMissing() {

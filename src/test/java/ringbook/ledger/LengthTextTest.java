@@ -6,7 +6,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import ringbook.Scenes;
-import ringbook.units.Dimension;
 import ringbook.units.Lengths;
 import ringbook.units.MeasureReader;
 import ringbook.units.MeasureReading;
@@ -29,7 +28,7 @@ final class LengthTextTest {
   @CsvSource({
     "21.59, 8 1/2 in",
     "27.94, 11 in",
-    "21, 8 1/4 in",
+    "21, 8.3 in",
     "29.7, 11.7 in",
     "91.44, 3 ft",
     "42, 16 1/2 in",
@@ -45,6 +44,28 @@ final class LengthTextTest {
   @CsvSource({"42.48, 16.7 in", "21, 8.27 in", "123.4, 4 ft 1/2 in", "95.3, 3 ft 1.52 in"})
   void what_was_worked_out_is_told_about_as_finely(double centimetres, String expected) {
     assertThat(text("distance.standoff", centimetres)).isEqualTo(expected);
+  }
+
+  /** 1 m/s is 39.37 in/s, by the inch of exactly 25.4 mm (NIST Special Publication 811, B.8). */
+  @ParameterizedTest
+  @CsvSource({"100, 39.4 in/s", "50, 19.7 in/s", "2.54, 1 in/s"})
+  void speeds_are_told_in_inches_a_second(double centimetres, String expected) {
+    assertThat(text("aim.walkingSpeed", centimetres)).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "subject.height, 1 mm to 32.8 ft, Stated for the group.",
+    "kit.lensFarOffset, 3 mm to 15.7 in, 'Stated for the group; 5.5 in where nothing is said.'",
+    "aim.walkingSpeed, 0.394 in/s to 118 in/s, 'Stated for the group; 19.7 in/s where nothing is"
+        + " said.'",
+    "kit.barError, 0.001 mm to 10 mm, 'Stated for the group; 0.1 mm where nothing is said.'",
+    "aim.step, 1° to 120°, Stated for the group.",
+  })
+  void limits_and_usual_values_are_told_in_inches(String key, String range, String meaning) {
+    Quantity quantity = INCHES.get(key);
+    assertThat(quantity.rangeText().replace('\u00a0', ' ')).isEqualTo(range);
+    assertThat(quantity.meaning().replace('\u00a0', ' ')).isEqualTo(meaning);
   }
 
   @Test
@@ -77,7 +98,8 @@ final class LengthTextTest {
     String text = quantity.text(si);
     boolean below = text.startsWith("-");
     MeasureReading reading =
-        MeasureReader.read(below ? text.substring(1) : text, Dimension.LENGTH, NumberStyle.POINT);
+        MeasureReader.read(
+            below ? text.substring(1) : text, quantity.unit().dimension(), NumberStyle.POINT);
     assertThat(reading).as("%s: %s", quantity.key(), text).isInstanceOf(MeasureReading.Read.class);
     double read = ((MeasureReading.Read) reading).measure().si() * (below ? -1 : 1);
     boolean stated = quantity.definition() instanceof Quantity.Given;

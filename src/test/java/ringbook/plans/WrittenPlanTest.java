@@ -1,11 +1,13 @@
 package ringbook.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -15,6 +17,7 @@ import ringbook.plans.WrittenRun.Kind;
 import ringbook.plans.WrittenRun.Sort;
 import ringbook.plans.WrittenRun.Where;
 import ringbook.shots.Pose;
+import ringbook.units.Lengths;
 
 /** Plans as people write them on a sheet. */
 final class WrittenPlanTest {
@@ -82,6 +85,15 @@ final class WrittenPlanTest {
         "ring A: 24 at −10° | rings: 24 at -10°",
         "24 at 15° at 1,1 m | rings: 24 at 15° at 1.1 m",
         "24 at 15° at 80 cm | rings: 24 at 15° at 0.8 m",
+        "24 at 15° at 50 in, top: 3 | rings: 24 at 15° at 1.27 m; top: 3",
+        "24 at 15° at 25 1/2 in, 20 at 30° | rings: 24 at 15° at 0.6477 m, 20 at 30°",
+        "24 at 15° at 5 ft, 20 at 30° | rings: 24 at 15° at 1.524 m, 20 at 30°",
+        "24 at 15° at 3 ft 4 in, 20 at 30° | rings: 24 at 15° at 1.016 m, 20 at 30°",
+        "24 at 15° at 4' 2\", 20 at 30° | rings: 24 at 15° at 1.27 m, 20 at 30°",
+        "24 at 15° at 4′ 2″ | rings: 24 at 15° at 1.27 m",
+        "24 at 15° at 4 feet 2 inches | rings: 24 at 15° at 1.27 m",
+        "\"24 at 15° at 50 in; top: 3\" | rings: 24 at 15° at 1.27 m; top: 3",
+        "\"24 at 15\" | rings: 24 at 15°",
         "24 at 15° except from 30° to 90° | rings: 24 at 15° without 30° to 90°",
         "13 at 0° from -180 to 0 | rings: 13 at 0° from -180° to 0°",
         "strip: 6 at 0° facing left | strip: 6 at 0° facing 180°",
@@ -91,6 +103,24 @@ final class WrittenPlanTest {
   void people_write_in_many_ways(String written, String usual) {
     PlanReading reading = WrittenPlan.read(written);
     assertThat(reading.plan().map(WrittenPlan::text)).as(reading.message()).contains(usual);
+  }
+
+  /** The inch of exactly 25.4 mm (NIST Special Publication 811; agreement of 1959). */
+  @ParameterizedTest
+  @CsvSource({"1.27, 50 in", "1.1, 43.25 in", "0.6477, 25.5 in", "0.254, 10 in"})
+  void distances_in_inches_are_printed_to_the_quarter(String metres, String inches) {
+    WrittenPlan plan = WrittenPlan.read("24 at 15° at " + metres + " m").plan().orElseThrow();
+    String text = plan.text(Lengths.IMPERIAL);
+    assertThat(text).isEqualTo("rings: 24 at 15° at " + inches);
+    double back =
+        WrittenPlan.read(text).plan().orElseThrow().runs().get(0).where().standoff().orElseThrow();
+    assertThat(back).isCloseTo(Double.parseDouble(metres), within(0.0254 / 8));
+  }
+
+  @Test
+  void help_is_in_the_measures_of_the_course() {
+    assertThat(WrittenPlan.read("24 at 15° at 500 m", Lengths.IMPERIAL).help()).endsWith(" 43 in");
+    assertThat(WrittenPlan.read("24 at 15° at 500 m").help()).endsWith(" 1.1 m");
   }
 
   @ParameterizedTest(name = "{0}")

@@ -48,6 +48,24 @@ class SceneChangesTest {
   }
 
   @Test
+  void limits_are_told_in_the_measures_of_the_scene() {
+    assertEquals("5000 cm; 0.1 to 1000 cm", refused("subject.height = 50 m"));
+    String inches = "aim.units = imperial, ";
+    assertEquals("164 ft; 1 mm to 32.8 ft", refused(inches + "subject.height = 50 m"));
+    assertEquals("196.9 in/s; 0.3937 to 118 in/s", refused(inches + "aim.walkingSpeed = 5 m/s"));
+    assertEquals("0.05 mm; 1 mm to 32.8 ft", refused(inches + "subject.height = 0.05 mm"));
+    assertEquals("13.12 ft; 0 to 9.84 ft", refused(inches + "place.tableHeight = 4 m"));
+    assertEquals("200 mm; 1 to 100 mm", refused(inches + "kit.sensorWidth = 20 cm"));
+  }
+
+  private static String refused(String changes) {
+    SceneDraft.Fault fault = SceneChanges.apply(Scenes.pot(), changes).faults().get(0);
+    return fault.message().replaceFirst(".*out of range: ", "")
+        + "; "
+        + fault.help().replaceFirst("write a value from ", "");
+  }
+
+  @Test
   void a_phone_known_by_focal_length_and_equivalent_gets_its_sensor_from_them() {
     String phone = "kit.focalLength = 6.9 mm, kit.equivalent = 26 mm";
     Scene scene = changed("kit.sensorWidth = , kit.sensorHeight = , " + phone);

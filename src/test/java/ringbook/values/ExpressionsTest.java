@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ringbook.Scenes;
 import ringbook.ledger.Reckoning;
+import ringbook.units.Lengths;
 
 final class ExpressionsTest {
 
@@ -34,15 +35,40 @@ final class ExpressionsTest {
         "(subject.height > 30)?then(\"tall\", \"low\"); tall",
         "(subject.height > subject.width)?then(subject.height, subject.width); 36\u00a0cm",
         "\"about \" + subject.height; about 36\u00a0cm",
+        "length(\"30 cm\"); 30\u00a0cm",
+        "length(\"30 cm\", \"12 in\"); 30\u00a0cm",
+        "given(\"aim.units = imperial\").aim.units; imperial",
         "1 + 2; 3"
       })
   void comes_to_the_text_a_person_would_write(String expression, String text) throws Exception {
     assertThat(text(POT.evaluate(expression))).isEqualTo(text);
   }
 
+  /** 34 cm are 13.39 in, 6 ft are 182.88 cm (inch of 25.4 mm, NIST Special Publication 811). */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "length(\"34 cm\"); 13\u00a01/2\u00a0in",
+        "length(\"30 cm\", \"12 in\"); 12\u00a0in",
+        "length(\"6 ft\"); 6\u00a0ft",
+        "\"about \" + length(\"2 m\"); about 6\u00a0ft\u00a06\u00a03/4\u00a0in",
+        "(aim.units == \"imperial\")?then(\"12 in\", \"1 m\"); 12 in",
+      })
+  void a_stated_length_follows_the_measures(String expression, String text) throws Exception {
+    Expressions inches = new Expressions(POT.reckoning().told(Lengths.IMPERIAL), Map.of());
+    assertThat(text(inches.evaluate(expression))).isEqualTo(text);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "length",
+        "length(30)",
+        "length(\"30\")",
+        "length(\"30 kg\")",
+        "length(\"30 cm\", \"12\")",
+        "length(\"30 cm\", 12)",
         ".now",
         ".data_model",
         "(.version)",

@@ -31,7 +31,7 @@ final class Appendix {
             .orElseGet(() -> Xhtml.text(quantity.symbol())),
         definition(quantity, reckoning),
         value(quantity, reckoning),
-        quantity.range().text(quantity.unit()),
+        quantity.rangeText(),
         quantity.source(),
         String.join(", ", quantity.checks()));
   }
