@@ -52,8 +52,8 @@ public final class SightPage {
 
   /**
    * A plan read: {@code {text, rows}} with its usual text and what its runs say, each {@code {kind,
-   * photos, turned, elevation, standoff, sort, from, to}}, standoff in metres, or in inches where the
-   * open scene tells lengths in them; or {@code {message, help}}.
+   * photos, turned, elevation, standoff, sort, from, to}}, standoff in metres, or in inches where
+   * the open scene tells lengths in them; or {@code {message, help}}.
    */
   @JSExport
   public static String plan(String text) {

@@ -98,7 +98,9 @@ public record Range(
 
   private String bounds(Unit unit, Lengths lengths) {
     if (low == -OPEN) {
-      return high == OPEN ? "any number" : (withHigh ? "up to " : "below ") + bound(high, unit, lengths);
+      return high == OPEN
+          ? "any number"
+          : (withHigh ? "up to " : "below ") + bound(high, unit, lengths);
     }
     if (high == OPEN) {
       return (withLow ? "from " : "above ") + bound(low, unit, lengths);

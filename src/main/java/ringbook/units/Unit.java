@@ -7,7 +7,8 @@ import java.util.Optional;
  * A unit a person writes or reads, with its exact factor to the one used inside.
  *
  * <p>Factors: International System of Units (SI) brochure, 9th edition 2019, and the inch of
- * exactly 25.4 mm (ISO 31-1, NIST Special Publication 811 and the 1959 agreement); angles from the definition of the radian.
+ * exactly 25.4 mm (ISO 31-1, NIST Special Publication 811 and the 1959 agreement); angles from the
+ * definition of the radian.
  */
 public enum Unit {
   METRE(Dimension.LENGTH, "m", 1, 1, "metre", "metres", "meter", "meters"),
