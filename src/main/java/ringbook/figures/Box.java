@@ -46,4 +46,29 @@ public record Box(double left, double top, double right, double bottom) {
   public boolean holds(Point point) {
     return point.x() >= left && point.x() <= right && point.y() >= top && point.y() <= bottom;
   }
+
+  /**
+   * The part of a way from 0 at its start to 1 at its end.
+   *
+   * @param from where it begins
+   * @param to where it ends; not after {@code from} if there is no such part
+   */
+  record Part(double from, double to) {
+
+    private Part within(double start, double step, double low, double high) {
+      if (step == 0) {
+        return start >= low && start <= high ? this : new Part(0, 0);
+      }
+      double one = (low - start) / step;
+      double other = (high - start) / step;
+      return new Part(Math.max(from, Math.min(one, other)), Math.min(to, Math.max(one, other)));
+    }
+  }
+
+  /** The part of the straight way between two points that lies in it. */
+  Part partOf(Point start, Point end) {
+    return new Part(0, 1)
+        .within(start.x(), end.x() - start.x(), left, right)
+        .within(start.y(), end.y() - start.y(), top, bottom);
+  }
 }

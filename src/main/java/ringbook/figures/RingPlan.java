@@ -194,12 +194,12 @@ final class RingPlan {
     Point middle = view.origin();
     svg.dot(middle, 2, Fill.TEXT);
     Point end = middle.towards(direction, radius - 15);
-    svg.line(middle, end, Stroke.THIN);
+    Point on = middle.towards(direction, 0.6 * radius);
+    Label label = Label.of(readings.text("ring.floorDistance"), on.plus(0, 5), Anchor.MIDDLE);
+    svg.lineAround(middle, end, label.box().grown(2), Stroke.THIN);
     svg.arrowHead(end, direction);
     placer.keepOff(middle, end);
-    Point on = middle.towards(direction, 0.6 * radius);
-    Label label = Label.of(readings.text("ring.floorDistance"), on, Anchor.MIDDLE);
-    svg.text(placer.place(label, List.of(label.movedTo(on.plus(0, 5), Anchor.MIDDLE))));
+    svg.text(placer.fixed(label));
   }
 
   private void nameSubject() {

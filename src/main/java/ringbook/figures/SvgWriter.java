@@ -112,6 +112,21 @@ public final class SvgWriter {
         .append("/>\n");
   }
 
+  /** A straight line that leaves a gap where it would run through {@code gap}. */
+  public void lineAround(Point from, Point to, Box gap, Stroke stroke) {
+    Box.Part inside = gap.partOf(from, to);
+    if (inside.from() >= inside.to()) {
+      line(from, to, stroke);
+      return;
+    }
+    if (inside.from() > 0) {
+      line(from, from.between(to, inside.from()), stroke);
+    }
+    if (inside.to() < 1) {
+      line(from.between(to, inside.to()), to, stroke);
+    }
+  }
+
   /** A filled arrow head whose tip lies at {@code tip}, pointing in a direction in radians. */
   public void arrowHead(Point tip, double direction) {
     Point back = tip.towards(direction, -8);

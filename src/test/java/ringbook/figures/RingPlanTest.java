@@ -80,6 +80,26 @@ final class RingPlanTest {
     assertThat(texts).contains("1", "5", "10", "115").doesNotContain("2", "3", "119", "120");
   }
 
+  @Test
+  void the_radius_does_not_run_through_its_own_number() throws Exception {
+    Reckoning reckoning = Reckoning.of(Scenes.pot());
+    Element root = SvgReading.root(RingPlan.draw(reckoning, Map.of(), "p").svg());
+    Element number = null;
+    for (Element text : SvgReading.all(root, "text")) {
+      boolean radius = text.getTextContent().startsWith("53.6");
+      number = radius && text.getAttribute("text-anchor").equals("middle") ? text : number;
+    }
+    assertThat(number).isNotNull();
+    Point at = new Point(SvgReading.number(number, "x"), SvgReading.number(number, "y") - 4);
+    for (Element line : SvgReading.all(root, "line")) {
+      Box drawn = new Box(at.x(), at.y(), at.x(), at.y()).grown(12);
+      Point from = new Point(SvgReading.number(line, "x1"), SvgReading.number(line, "y1"));
+      Point to = new Point(SvgReading.number(line, "x2"), SvgReading.number(line, "y2"));
+      Box.Part through = drawn.partOf(from, to);
+      assertThat(through.to()).isLessThanOrEqualTo(through.from());
+    }
+  }
+
   private static Scene withBench(Scene scene) {
     double[][] corners = {{0.38, -0.3}, {1.3, -0.3}, {1.3, 0.35}, {0.38, 0.35}};
     List<Corner> outline = new ArrayList<>();
