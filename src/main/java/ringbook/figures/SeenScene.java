@@ -92,7 +92,7 @@ final class SeenScene {
     int best = 0;
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < seeing.surface().count(); i++) {
-      Vec3 centre = seeing.surface().patches().centre(i);
+      Vec3 centre = seeing.surface().patches().point(i);
       double squarely = level.dot(seeing.surface().patches().normal(i));
       double off = centre.minus(seeing.middle()).cross(level).norm();
       double outwards = centre.minus(seeing.middle()).dot(level) > 0 ? 1 : -1;

@@ -36,7 +36,7 @@ final class WhoSees {
     ring = seen.ring();
     Coverage coverage = seen.coverage(ring);
     int facing = seen.facing(ring.stations().get(0));
-    spot = seen.seeing().surface().patches().centre(facing);
+    spot = seen.seeing().surface().patches().point(facing);
     patch = coverage.patch(facing);
     if (patch.views().isEmpty()) {
       throw new RefusedException(

@@ -9,18 +9,13 @@ import ringbook.units.Angle;
  * A surface of triangles, positions in metres. Corners run anticlockwise as seen from outside. Each
  * triangle belongs to a part that has a name a person understands, such as "rim" or "pocket 1".
  */
-public final class Mesh {
+public final class Mesh extends Parted {
 
-  private final double[] xyz;
   private final int[] corners;
-  private final int[] part;
-  private final List<String> parts;
 
   private Mesh(double[] xyz, int[] corners, int[] part, List<String> parts) {
-    this.xyz = xyz;
+    super(xyz, part, parts);
     this.corners = corners;
-    this.part = part;
-    this.parts = List.copyOf(parts);
   }
 
   /**
@@ -61,54 +56,19 @@ public final class Mesh {
     return new Mesh(xyz, corners, part, parts);
   }
 
-  /** The coordinates themselves, three a point; not to be changed. */
-  double[] coordinates() {
-    return xyz;
-  }
-
   /** How many triangles it has. */
   public int triangles() {
-    return part.length;
+    return partNumbers().length;
   }
 
   /** How many points it has. */
   public int points() {
-    return xyz.length / 3;
+    return coordinates().length / 3;
   }
 
   /** The number of the point at corner {@code k} (0, 1 or 2) of a triangle. */
   public int corner(int triangle, int k) {
     return corners[3 * triangle + k];
-  }
-
-  /** x of a point, metres. */
-  public double x(int point) {
-    return xyz[3 * point];
-  }
-
-  /** y of a point, metres. */
-  public double y(int point) {
-    return xyz[3 * point + 1];
-  }
-
-  /** z of a point, metres. */
-  public double z(int point) {
-    return xyz[3 * point + 2];
-  }
-
-  /** A point, metres. */
-  public Vec3 point(int point) {
-    return new Vec3(x(point), y(point), z(point));
-  }
-
-  /** The number of the part a triangle belongs to. */
-  public int part(int triangle) {
-    return part[triangle];
-  }
-
-  /** Names of the parts. */
-  public List<String> parts() {
-    return parts;
   }
 
   /** The normal of a triangle, twice as long as its area in square metres. */
@@ -153,14 +113,14 @@ public final class Mesh {
    * @throws IllegalStateException if there are none
    */
   public Bounds bounds() {
-    if (xyz.length == 0) {
+    if (coordinates().length == 0) {
       throw new IllegalStateException("an empty mesh has no bounds");
     }
-    double[] low = {xyz[0], xyz[1], xyz[2]};
+    double[] low = {coordinates()[0], coordinates()[1], coordinates()[2]};
     double[] high = low.clone();
-    for (int i = 0; i < xyz.length; i++) {
-      low[i % 3] = Math.min(low[i % 3], xyz[i]);
-      high[i % 3] = Math.max(high[i % 3], xyz[i]);
+    for (int i = 0; i < coordinates().length; i++) {
+      low[i % 3] = Math.min(low[i % 3], coordinates()[i]);
+      high[i % 3] = Math.max(high[i % 3], coordinates()[i]);
     }
     return new Bounds(new Vec3(low[0], low[1], low[2]), new Vec3(high[0], high[1], high[2]));
   }
@@ -193,24 +153,24 @@ public final class Mesh {
 
   /** This, as it stands when its own frame is placed so. */
   public Mesh placed(Placement placement) {
-    double[] to = new double[xyz.length];
+    double[] to = new double[coordinates().length];
     for (int p = 0; p < points(); p++) {
       Vec3 at = placement.outside(point(p));
       to[3 * p] = at.x();
       to[3 * p + 1] = at.y();
       to[3 * p + 2] = at.z();
     }
-    return new Mesh(to, corners, part, parts);
+    return new Mesh(to, corners, partNumbers(), parts());
   }
 
   /** This, stretched along the three axes from the origin; factors above 0. */
   public Mesh stretched(double alongX, double alongY, double alongZ) {
     double[] factor = {alongX, alongY, alongZ};
-    double[] to = new double[xyz.length];
-    for (int i = 0; i < xyz.length; i++) {
-      to[i] = xyz[i] * factor[i % 3];
+    double[] to = new double[coordinates().length];
+    for (int i = 0; i < coordinates().length; i++) {
+      to[i] = coordinates()[i] * factor[i % 3];
     }
-    return new Mesh(to, corners, part, parts);
+    return new Mesh(to, corners, partNumbers(), parts());
   }
 
   /** The same surface with inside and outside swapped. */
@@ -220,16 +180,16 @@ public final class Mesh {
       swapped[3 * t + 1] = corners[3 * t + 2];
       swapped[3 * t + 2] = corners[3 * t + 1];
     }
-    return new Mesh(xyz, swapped, part, parts);
+    return new Mesh(coordinates(), swapped, partNumbers(), parts());
   }
 
   /** The same surface with other names for its parts, as many. */
   public Mesh named(List<String> names) {
-    if (names.size() != parts.size()) {
+    if (names.size() != parts().size()) {
       throw new IllegalArgumentException(
-          "the mesh has " + parts.size() + " parts, not " + names.size());
+          "the mesh has " + parts().size() + " parts, not " + names.size());
     }
-    return new Mesh(xyz, corners, part, names);
+    return new Mesh(coordinates(), corners, partNumbers(), names);
   }
 
   /** All of these in one mesh; parts of the same name become one. */
@@ -237,7 +197,7 @@ public final class Mesh {
     int coordinates = 0;
     int triangles = 0;
     for (Mesh mesh : meshes) {
-      coordinates += mesh.xyz.length;
+      coordinates += mesh.coordinates().length;
       triangles += mesh.triangles();
     }
     double[] xyz = new double[coordinates];
@@ -247,13 +207,13 @@ public final class Mesh {
     int p = 0;
     int t = 0;
     for (Mesh mesh : meshes) {
-      int[] number = numbers(mesh.parts, parts);
-      System.arraycopy(mesh.xyz, 0, xyz, 3 * p, mesh.xyz.length);
+      int[] number = numbers(mesh.parts(), parts);
+      System.arraycopy(mesh.coordinates(), 0, xyz, 3 * p, mesh.coordinates().length);
       for (int i = 0; i < mesh.triangles(); i++) {
         for (int k = 0; k < 3; k++) {
           corners[3 * (t + i) + k] = mesh.corner(i, k) + p;
         }
-        part[t + i] = number[mesh.part[i]];
+        part[t + i] = number[mesh.partNumbers()[i]];
       }
       p += mesh.points();
       t += mesh.triangles();
@@ -275,19 +235,19 @@ public final class Mesh {
   @Override
   public boolean equals(Object other) {
     return other instanceof Mesh mesh
-        && Arrays.equals(xyz, mesh.xyz)
+        && Arrays.equals(coordinates(), mesh.coordinates())
         && Arrays.equals(corners, mesh.corners)
-        && Arrays.equals(part, mesh.part)
-        && parts.equals(mesh.parts);
+        && Arrays.equals(partNumbers(), mesh.partNumbers())
+        && parts().equals(mesh.parts());
   }
 
   @Override
   public int hashCode() {
-    return 31 * Arrays.hashCode(xyz) + Arrays.hashCode(corners);
+    return 31 * Arrays.hashCode(coordinates()) + Arrays.hashCode(corners);
   }
 
   @Override
   public String toString() {
-    return triangles() + " triangles, " + points() + " points, parts " + parts;
+    return triangles() + " triangles, " + points() + " points, parts " + parts();
   }
 }

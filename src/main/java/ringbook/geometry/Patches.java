@@ -5,25 +5,20 @@ import java.util.List;
 
 /**
  * A surface cut into patches of nearly the same area. Each is known by a point on the surface near
- * its middle, the outward normal, its area and its part.
+ * its middle ({@link #point}), the outward normal, its area and its part.
  */
-public final class Patches {
+public final class Patches extends Parted {
 
   private static final Bounds NONE = new Bounds(Vec3.ZERO, Vec3.ZERO);
 
-  private final double[] centre;
   private final double[] normal;
   private final double[] area;
-  private final int[] part;
-  private final List<String> parts;
   private final Bounds bounds;
 
   Patches(double[] centre, double[] normal, double[] area, int[] part, List<String> parts) {
-    this.centre = centre;
+    super(centre, part, parts);
     this.normal = normal;
     this.area = area;
-    this.part = part;
-    this.parts = List.copyOf(parts);
     this.bounds = area.length == 0 ? NONE : around(centre);
   }
 
@@ -48,37 +43,17 @@ public final class Patches {
     double[] someArea = new double[numbers.length];
     int[] somePart = new int[numbers.length];
     for (int i = 0; i < numbers.length; i++) {
-      System.arraycopy(centre, 3 * numbers[i], someCentre, 3 * i, 3);
+      System.arraycopy(coordinates(), 3 * numbers[i], someCentre, 3 * i, 3);
       System.arraycopy(normal, 3 * numbers[i], someNormal, 3 * i, 3);
       someArea[i] = area[numbers[i]];
-      somePart[i] = part[numbers[i]];
+      somePart[i] = part(numbers[i]);
     }
-    return new Patches(someCentre, someNormal, someArea, somePart, parts);
+    return new Patches(someCentre, someNormal, someArea, somePart, parts());
   }
 
   /** How many there are. */
   public int count() {
     return area.length;
-  }
-
-  /** x of the point on the surface near the middle, metres. */
-  public double x(int patch) {
-    return centre[3 * patch];
-  }
-
-  /** y of the same point, metres. */
-  public double y(int patch) {
-    return centre[3 * patch + 1];
-  }
-
-  /** z of the same point, metres. */
-  public double z(int patch) {
-    return centre[3 * patch + 2];
-  }
-
-  /** The point on the surface near the middle, metres. */
-  public Vec3 centre(int patch) {
-    return new Vec3(x(patch), y(patch), z(patch));
   }
 
   /** x of the outward normal of length 1. */
@@ -135,16 +110,6 @@ public final class Patches {
       high[i % 3] = Math.max(high[i % 3], xyz[i]);
     }
     return new Bounds(new Vec3(low[0], low[1], low[2]), new Vec3(high[0], high[1], high[2]));
-  }
-
-  /** The number of its part. */
-  public int part(int patch) {
-    return part[patch];
-  }
-
-  /** Names of the parts. */
-  public List<String> parts() {
-    return parts;
   }
 
   /**

@@ -71,7 +71,7 @@ final class CloseUps {
       int farthest = 0;
       for (int i = 0; i < missing.length; i++) {
         double apart =
-            patches.centre(missing[i]).minus(patches.centre(spots[k])).norm()
+            patches.point(missing[i]).minus(patches.point(spots[k])).norm()
                 + 0.1 * patches.normal(missing[i]).minus(patches.normal(spots[k])).norm();
         far[i] = Math.min(far[i], apart);
         farthest = far[i] > far[farthest] ? i : farthest;
@@ -82,7 +82,7 @@ final class CloseUps {
   }
 
   private void before(int spot, Pose pose, boolean[] wanted, List<Candidate> found) {
-    Vec3 target = pose.place(seeing.surface().patches().centre(spot), seeing.middle());
+    Vec3 target = pose.place(seeing.surface().patches().point(spot), seeing.middle());
     Vec3 normal = pose.turn(seeing.surface().patches().normal(spot));
     double closest = seeing.scene().kit().lens().closestFocus().metres();
     for (double nearer : NEARER) {

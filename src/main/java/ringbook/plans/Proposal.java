@@ -29,19 +29,22 @@ public record Proposal(
     views = List.copyOf(views);
   }
 
-  /** One sentence on how good the plan is at best. */
+  /** How many photographs, and how far from the shortest that may be, in plain words. */
   public String proof() {
     int photos = plan.photos();
-    String others = ": of the " + tried + " stations tried, ";
+    String all = Sentences.capital(Sentences.photographs(photos)) + ". ";
     if (photos <= bound) {
-      return Sentences.capital(Sentences.photographs(photos)) + others + "no fewer see as much.";
+      return all + "From the " + tried + " stations tried, no plan of fewer sees as much.";
     }
-    return Sentences.capital(Sentences.photographs(photos))
-        + others
-        + "fewer than "
+    int more = photos - bound;
+    return all
+        + "From the "
+        + tried
+        + " stations tried, no plan of fewer than "
         + bound
-        + " cannot see as much under the same limits, so at most "
-        + (photos - bound)
-        + " could be saved.";
+        + " sees as much (a lower bound; the shortest may well need more), so this one is at most "
+        + more
+        + (more == 1 ? " photograph" : " photographs")
+        + " longer than the shortest they allow.";
   }
 }

@@ -72,7 +72,7 @@ final class EmbreeReference {
       out.putInt(mesh.corner(t, 0)).putInt(mesh.corner(t, 1)).putInt(mesh.corner(t, 2));
     }
     for (int i = 0; i < patches.count(); i++) {
-      put(out, patches.centre(i));
+      put(out, patches.point(i));
       put(out, patches.normal(i));
     }
     task.stations.forEach(s -> put(out, s));

@@ -63,7 +63,7 @@ final class PlanCommandTest {
     assertThat(shell.code()).isZero();
     assertThat(shell.out().replace("\n  ", " "))
         .startsWith("Shot plan: object\n")
-        .containsPattern("of the \\d+ stations tried, fewer than \\d+ cannot see as much")
+        .containsPattern("From the \\d+ stations tried, no plan of fewer than \\d+ sees as much")
         .contains("What to know", "What to take", "[ ]  1 ")
         .containsPattern("Ring A, .*: \\d+ photographs, ")
         .contains("cannot be seen in this pose: second pose");

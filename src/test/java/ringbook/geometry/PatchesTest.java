@@ -42,7 +42,7 @@ final class PatchesTest {
     Patches patches = Patches.of(new Ball(cm(20)).mesh(cm(0.5)), 3000);
     Vec3 middle = new Vec3(0, 0, 0.1);
     for (int i = 0; i < patches.count(); i++) {
-      Vec3 out = patches.centre(i).minus(middle);
+      Vec3 out = patches.point(i).minus(middle);
       assertThat(out.norm()).isBetween(0.0998, 0.1);
       assertThat(out.angleTo(patches.normal(i)).degrees()).isLessThan(2.5);
       assertThat(patches.normal(i).norm()).isCloseTo(1, within(1e-12));
@@ -59,7 +59,7 @@ final class PatchesTest {
       Vec3 p = mesh.point(mesh.corner(t, 0));
       double nearest = Double.POSITIVE_INFINITY;
       for (int i = 0; i < patches.count(); i++) {
-        nearest = Math.min(nearest, patches.centre(i).minus(p).norm());
+        nearest = Math.min(nearest, patches.point(i).minus(p).norm());
       }
       assertThat(nearest).isLessThan(1.6 * size);
     }

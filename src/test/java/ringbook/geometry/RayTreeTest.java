@@ -225,7 +225,7 @@ final class RayTreeTest {
       tree.visibleRayByRay(camera, patches, single);
       assertThat(seen).isEqualTo(single);
       for (int i = 0; i < seen.length; i++) {
-        boolean faces = camera.minus(patches.centre(i)).dot(patches.normal(i)) > 0;
+        boolean faces = camera.minus(patches.point(i)).dot(patches.normal(i)) > 0;
         blockedByTable += faces && !seen[i] ? 1 : 0;
       }
     }
@@ -249,8 +249,8 @@ final class RayTreeTest {
       Vec3 camera = point(random);
       tree.visible(camera, patches, seen);
       for (int i = 0; i < seen.length; i++) {
-        boolean faces = camera.minus(patches.centre(i)).dot(patches.normal(i)) > 0;
-        boolean one = faces && !tree.blocked(camera, patches.centre(i));
+        boolean faces = camera.minus(patches.point(i)).dot(patches.normal(i)) > 0;
+        boolean one = faces && !tree.blocked(camera, patches.point(i));
         assertThat(seen[i]).isEqualTo(one);
         sum += one ? 1 : 0;
       }
@@ -274,8 +274,8 @@ final class RayTreeTest {
         Vec3 camera = point(random).times(1 + 3 * random.nextDouble());
         tree.visible(camera, patches, seen);
         for (int i = 0; i < seen.length; i++) {
-          boolean faces = patches.centre(i).minus(camera).dot(patches.normal(i)) < 0;
-          assertThat(seen[i]).isEqualTo(faces && !tree.blocked(camera, patches.centre(i)));
+          boolean faces = patches.point(i).minus(camera).dot(patches.normal(i)) < 0;
+          assertThat(seen[i]).isEqualTo(faces && !tree.blocked(camera, patches.point(i)));
           asked += faces ? 1 : 0;
           hidden += faces && !seen[i] ? 1 : 0;
         }

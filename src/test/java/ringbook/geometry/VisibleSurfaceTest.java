@@ -21,7 +21,7 @@ final class VisibleSurfaceTest {
     tree.visible(camera, patches, seen);
     double area = 0;
     for (int i = 0; i < seen.length; i++) {
-      Vec3 view = camera.minus(patches.centre(i));
+      Vec3 view = camera.minus(patches.point(i));
       if (seen[i] && view.angleTo(patches.normal(i)).degrees() <= limitDegrees) {
         area += patches.area(i);
       }
@@ -124,7 +124,7 @@ final class VisibleSurfaceTest {
     int hidden = 0;
     Vec3 middle = new Vec3(0, 0, small);
     for (int i = 0; i < seen.length; i++) {
-      Vec3 p = onTorus(patches.centre(i).minus(middle), large, small);
+      Vec3 p = onTorus(patches.point(i).minus(middle), large, small);
       Vec3 c = camera.minus(middle);
       boolean faces = c.minus(p).dot(outward(p, large)) > 0;
       boolean free = faces && !meets(c, p, large, small);

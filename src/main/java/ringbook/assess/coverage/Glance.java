@@ -120,7 +120,7 @@ final class Glance {
       return true;
     }
     for (Prism prism : near) {
-      if (prism.blocks(lensInRoom, pose.place(patches.centre(i), seeing.middle()))) {
+      if (prism.blocks(lensInRoom, pose.place(patches.point(i), seeing.middle()))) {
         return true;
       }
     }

@@ -20,6 +20,17 @@ public final class GrowingGraph {
     views.forEach(this::add);
   }
 
+  private GrowingGraph(GrowingGraph from) {
+    seeing = from.seeing;
+    tally = from.tally.copy();
+    matchable.addAll(from.matchable);
+  }
+
+  /** The same set, to grow apart. */
+  public GrowingGraph copy() {
+    return new GrowingGraph(this);
+  }
+
   /** One more, behind the others. */
   public void add(View view) {
     double[] row = new double[matchable.size()];

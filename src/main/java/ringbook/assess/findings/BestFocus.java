@@ -116,16 +116,13 @@ public final class BestFocus {
 
   /** Whether the set falls into no more pieces, and no less of the object is seen well. */
   private boolean keeps(List<View> all, List<View> views, Length focus) {
-    List<View> old = new ArrayList<>();
     List<View> changed = new ArrayList<>();
     for (View view : all) {
-      View now = small.look(view.viewpoint());
-      old.add(now);
-      boolean of = views.contains(view);
-      changed.add(of ? small.focused(now, focus) : now);
+      changed.add(views.contains(view) ? seeing.focused(view, focus) : view);
     }
-    Coverage before = Coverage.of(small, old);
-    Coverage after = Coverage.of(small, changed);
+    // A sample would take ties for whole that on all patches fall short by a hair.
+    Coverage before = Coverage.of(seeing, all);
+    Coverage after = Coverage.of(seeing, changed);
     double well = before.share(PatchClass.Group.WELL);
     return after.graph().pieces().size() <= before.graph().pieces().size()
         && after.share(PatchClass.Group.WELL) >= well - 1e-9;

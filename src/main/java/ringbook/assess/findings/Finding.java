@@ -6,11 +6,15 @@ import java.util.Optional;
 /** One thing that is wrong with a plan of shots. */
 public sealed interface Finding permits LegFinding, SetFinding, PlaceFinding {
 
-  /** How bad it is. */
-  Gravity gravity();
+  /** How bad it is; weak unless a finding says otherwise. */
+  default Gravity gravity() {
+    return Gravity.WEAK;
+  }
 
   /** Share of the whole surface that it spoils, 0 to 1; 1 where the whole set is spoilt. */
-  double share();
+  default double share() {
+    return 1;
+  }
 
   /** What is wrong, with its measure, as a sentence without a full stop. */
   String what();
@@ -19,7 +23,9 @@ public sealed interface Finding permits LegFinding, SetFinding, PlaceFinding {
   String where();
 
   /** Ways to mend it that were tried, the cheapest first; empty if none was found. */
-  List<Mend> mends();
+  default List<Mend> mends() {
+    return List.of();
+  }
 
   /** The cheapest mend. */
   default Optional<Mend> cheapest() {

@@ -66,10 +66,11 @@ final class GapMends {
         add(fill(around, scale, arc.size()), arc, before, trial, mends);
       }
     }
+    boolean open = by(around).isEmpty();
     for (double wanted :
         new double[] {usual.reach().within(), usual.reach().beyond(circle.floor(1))}) {
       double scale = wanted / circle.floor(1);
-      if (scale > 0.5 && scale < 4 && Math.abs(scale - 1) > 0.01) {
+      if (!open && scale > 0.5 && scale < 4 && Math.abs(scale - 1) > 0.01) {
         whole(Math.floor(scale * 100) / 100, before, trial, mends);
       }
     }
@@ -144,27 +145,46 @@ final class GapMends {
     return List.copyOf(names);
   }
 
+  /** The same eyes in a room without these things. */
+  private Seeing without(List<String> names) {
+    Scene old = seeing.scene();
+    List<Place.Obstacle> rest = new ArrayList<>();
+    for (Place.Obstacle obstacle : old.place().obstacles()) {
+      if (!names.contains(obstacle.name())) {
+        rest.add(obstacle);
+      }
+    }
+    Scene cleared = new Scene(old.kit(), old.subject(), with(old.place(), rest), old.aim());
+    return new Seeing(cleared, seeing.surface(), seeing.fNumber());
+  }
+
+  /**
+   * What part of what is not seen well beside it a gap spoils that nothing closes: what the ring
+   * would show if nothing were in the way.
+   */
+  double spoilt(Around around, double step, int[] suffering) {
+    Trial trial = new Trial(without(by(around)), suffering, 60, there);
+    double before = new Trial(seeing, suffering, 60, there).well(List.of());
+    int steps = (int) Math.ceil(around.width().radians() / step - 0.01);
+    return suffering.length == 0 ? 0 : Math.max(0, trial.well(circle.arc(around, steps, 1)) - before);
+  }
+
   /** What moving the things in the way would do: the same stations in a room without them. */
   private Optional<Mend> cleared(Around around, int[] suffering) {
     List<String> names = by(around);
     if (names.isEmpty()) {
       return Optional.empty();
     }
-    List<Place.Obstacle> rest = new ArrayList<>();
     double nearest = Double.POSITIVE_INFINITY;
     Place place = seeing.scene().place();
     for (Place.Obstacle obstacle : place.obstacles()) {
       if (names.contains(obstacle.name())) {
         nearest = Math.min(nearest, Standing.nearestMetres(with(place, List.of(obstacle))));
-      } else {
-        rest.add(obstacle);
       }
     }
     Scene old = seeing.scene();
-    Scene cleared = new Scene(old.kit(), old.subject(), with(place, rest), old.aim());
-    Seeing without = new Seeing(cleared, seeing.surface(), seeing.fNumber());
     double before = new Trial(seeing, suffering, 60, there).well(List.of());
-    double after = new Trial(without, suffering, 60, there).well(List.of());
+    double after = new Trial(without(names), suffering, 60, there).well(List.of());
     double mended = (after - before) / Math.max(1e-9, 1 - before);
     double room = circle.floor(1) + SceneDetails.si(old, "place.bodyRoom") - nearest;
     String words =

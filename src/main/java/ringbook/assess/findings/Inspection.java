@@ -124,6 +124,7 @@ final class Inspection {
       }
       after = Coverage.of(seeing, views);
     }
+    Joined taken = new Joined(seeing, after.views());
     boolean coarse = findings.stream().anyMatch(f -> f instanceof SetFinding.TooCoarse);
     int small = 0;
     double rest = 0;
@@ -137,7 +138,7 @@ final class Inspection {
         rest += region.share();
       } else {
         named++;
-        findings.add(judged(region));
+        findings.add(judged(region, taken));
       }
     }
     if (rest > SMALL) {
@@ -145,12 +146,12 @@ final class Inspection {
     }
   }
 
-  private Finding judged(Region region) {
+  private Finding judged(Region region, Joined taken) {
     boolean unseen = region.main().group() == Group.UNSEEN;
     boolean wanted =
         SceneDetails.si(seeing.scene(), "aim.poses") > 1
             || !plan.legsOf(Pose.TURNED_OVER).isEmpty();
-    RegionMend search = new RegionMend(seeing, region, usual, there);
+    RegionMend search = new RegionMend(seeing, region, usual, taken);
     boolean rests = unseen && region.rests();
     List<Mend> mends = new ArrayList<>();
     if (!rests) {

@@ -27,11 +27,6 @@ public sealed interface LegFinding extends Finding {
     }
 
     @Override
-    public double share() {
-      return 1;
-    }
-
-    @Override
     public String what() {
       return Say.photographs(photographs)
           + ", "
@@ -140,11 +135,6 @@ public sealed interface LegFinding extends Finding {
     }
 
     @Override
-    public Gravity gravity() {
-      return Gravity.WEAK;
-    }
-
-    @Override
     public String what() {
       return by.isEmpty()
           ? "shows nothing of the object sharp and squarely enough"
@@ -158,11 +148,6 @@ public sealed interface LegFinding extends Finding {
         numbers.add(String.valueOf(station));
       }
       return leg + (numbers.size() == 1 ? " station " : " stations ") + String.join(", ", numbers);
-    }
-
-    @Override
-    public List<Mend> mends() {
-      return List.of();
     }
   }
 }

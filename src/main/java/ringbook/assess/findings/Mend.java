@@ -16,7 +16,10 @@ import ringbook.assess.coverage.Viewpoint;
 public record Mend(String words, int photographs, double mended, List<Viewpoint> stations) {
 
   /** A mend is as good as the best if it mends this part of what that does. */
-  private static final double AS_GOOD = 0.9;
+  static final double AS_GOOD = 0.9;
+
+  /** What mends more than this part counts as mending all. */
+  static final double ALL = 0.95;
 
   public Mend {
     stations = List.copyOf(stations);
@@ -40,6 +43,6 @@ public record Mend(String words, int photographs, double mended, List<Viewpoint>
 
   /** The words, and if it mends only part of the trouble, how much. */
   public String text() {
-    return mended > 0.95 ? words : words + " (mends " + Say.percent(mended) + " of it)";
+    return mended > ALL ? words : words + " (mends " + Say.percent(mended) + " of it)";
   }
 }

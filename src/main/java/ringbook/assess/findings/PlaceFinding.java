@@ -5,8 +5,25 @@ import java.util.List;
 /** A place on the object that is not seen, or not well enough. */
 public sealed interface PlaceFinding extends Finding {
 
+  /** A place that is named. */
+  sealed interface OfRegion extends PlaceFinding {
+
+    /** The place. */
+    Region region();
+
+    @Override
+    default double share() {
+      return region().share();
+    }
+
+    @Override
+    default String where() {
+      return region().where();
+    }
+  }
+
   /** A place that no photograph sees. */
-  record Unseen(Region region, List<Mend> mends) implements PlaceFinding {
+  record Unseen(Region region, List<Mend> mends) implements OfRegion {
     public Unseen {
       mends = List.copyOf(mends);
     }
@@ -17,45 +34,20 @@ public sealed interface PlaceFinding extends Finding {
     }
 
     @Override
-    public double share() {
-      return region.share();
-    }
-
-    @Override
     public String what() {
       return Say.percent(share()) + " of the surface is not seen: " + region.main().words();
-    }
-
-    @Override
-    public String where() {
-      return region.where();
     }
   }
 
   /** A place that is seen, but not well enough. */
-  record Thin(Region region, List<Mend> mends) implements PlaceFinding {
+  record Thin(Region region, List<Mend> mends) implements OfRegion {
     public Thin {
       mends = List.copyOf(mends);
     }
 
     @Override
-    public Gravity gravity() {
-      return Gravity.WEAK;
-    }
-
-    @Override
-    public double share() {
-      return region.share();
-    }
-
-    @Override
     public String what() {
       return Say.percent(share()) + " of the surface is thinly seen: " + region.main().words();
-    }
-
-    @Override
-    public String where() {
-      return region.where();
     }
   }
 
@@ -64,7 +56,7 @@ public sealed interface PlaceFinding extends Finding {
    *
    * @param wanted whether the aim asks for a second pose
    */
-  record NeedsPose(Region region, boolean wanted, List<Mend> mends) implements PlaceFinding {
+  record NeedsPose(Region region, boolean wanted, List<Mend> mends) implements OfRegion {
     public NeedsPose {
       mends = List.copyOf(mends);
     }
@@ -72,11 +64,6 @@ public sealed interface PlaceFinding extends Finding {
     @Override
     public Gravity gravity() {
       return wanted ? Gravity.HOLE : Gravity.NOTE;
-    }
-
-    @Override
-    public double share() {
-      return region.share();
     }
 
     @Override
@@ -111,11 +98,6 @@ public sealed interface PlaceFinding extends Finding {
     @Override
     public String where() {
       return places == 1 ? "1 small place" : places + " small places";
-    }
-
-    @Override
-    public List<Mend> mends() {
-      return List.of();
     }
   }
 }

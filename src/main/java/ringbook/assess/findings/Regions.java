@@ -94,7 +94,7 @@ final class Regions {
       area += one;
       low = Math.min(low, patches.z(i) - table);
       high = Math.max(high, patches.z(i) - table);
-      middle = middle.plus(patches.centre(i).times(one));
+      middle = middle.plus(patches.point(i).times(one));
       facing = facing.plus(patches.normal(i).times(one));
     }
     Around around = around(found);

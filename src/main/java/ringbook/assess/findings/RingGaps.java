@@ -119,20 +119,21 @@ final class RingGaps {
     List<Mend> mends = new ArrayList<>();
     int enough = enough();
     if (enough > leg.stations().size() && enough <= MOST) {
-      List<Viewpoint> ring = circle.ring(enough);
-      int more = enough - leg.stations().size();
+      List<Viewpoint> ring = within(circle.ring(enough));
+      int more = ring.size() - leg.stations().size();
       mends.add(
           new Mend(
               leg.name()
                   + ": "
-                  + enough
+                  + ring.size()
                   + " photographs instead of "
                   + leg.stations().size()
                   + " ("
                   + more
                   + " more), "
                   + Say.degrees(Angle.FULL_TURN.times(1.0 / enough))
-                  + " apart",
+                  + " apart"
+                  + nobody(enough - ring.size()),
               more,
               1,
               ring));
@@ -141,18 +142,41 @@ final class RingGaps {
         leg.name(), leg.stations().size(), new Angle(turn), pieces, mends);
   }
 
-  /** Fewest evenly spaced stations that hang together, by halving. */
+  private static String nobody(int places) {
+    return places == 0
+        ? ""
+        : ", but for the "
+            + (places == 1 ? "place" : places + " places")
+            + " where nobody can stand";
+  }
+
+  private List<Viewpoint> within(List<Viewpoint> ring) {
+    List<Viewpoint> within = new ArrayList<>();
+    for (Viewpoint one : ring) {
+      if (usual.reach().holds(one.station().position())) {
+        within.add(one);
+      }
+    }
+    return within;
+  }
+
+  /**
+   * Fewest evenly spaced stations that hang together, by halving on a sample, then on all patches.
+   */
   private int enough() {
     Seeing small = seeing.only(Trial.sample(Trial.all(seeing), SAMPLE));
     int low = leg.stations().size();
     int high = MOST + 1;
     while (high - low > 1) {
       int middle = (low + high) / 2;
-      if (hangs(small, circle.ring(middle))) {
+      if (hangs(small, within(circle.ring(middle)))) {
         high = middle;
       } else {
         low = middle;
       }
+    }
+    while (high <= MOST && !hangs(seeing, within(circle.ring(high)))) {
+      high++;
     }
     return high;
   }
@@ -172,7 +196,7 @@ final class RingGaps {
     int[] suffering = suffering(around.grown(Angle.ofDegrees(30)));
     GapMends search = new GapMends(seeing, usual, leg, free.size(), there);
     List<Mend> mends = search.of(around, step, suffering);
-    double best = mends.isEmpty() ? 1 : 0;
+    double best = mends.isEmpty() ? search.spoilt(around, step, suffering) : 0;
     for (Mend mend : mends) {
       best = Math.max(best, mend.mended());
     }

@@ -28,11 +28,6 @@ public sealed interface SetFinding extends Finding {
     }
 
     @Override
-    public double share() {
-      return 1;
-    }
-
-    @Override
     public String what() {
       return (poses ? "the second pose is not tied to the first" : "the two are not tied together")
           + ": at best "
@@ -70,16 +65,6 @@ public sealed interface SetFinding extends Finding {
     }
 
     @Override
-    public Gravity gravity() {
-      return Gravity.WEAK;
-    }
-
-    @Override
-    public double share() {
-      return 1;
-    }
-
-    @Override
     public String what() {
       return photographs.size() == 1
           ? "this photograph alone holds the set together; if it is spoilt, the set splits"
@@ -105,11 +90,6 @@ public sealed interface SetFinding extends Finding {
       implements SetFinding {
     public TooCoarse {
       mends = List.copyOf(mends);
-    }
-
-    @Override
-    public Gravity gravity() {
-      return Gravity.WEAK;
     }
 
     @Override

@@ -9,14 +9,10 @@ import ringbook.assess.coverage.PairGraph.Tie;
 import ringbook.assess.coverage.Seeing;
 import ringbook.assess.coverage.View;
 import ringbook.assess.coverage.Viewpoint;
-import ringbook.geometry.Vec3;
 import ringbook.shots.Leg;
-import ringbook.shots.Leg.Setup;
 import ringbook.shots.Pose;
 import ringbook.shots.ShotPlan;
-import ringbook.shots.Station;
 import ringbook.units.Angle;
-import ringbook.units.Length;
 
 /** Looks for parts of the set that do not hang together, and for what would join them. */
 final class Ties {
@@ -25,6 +21,8 @@ final class Ties {
 
   /** Breaks that are named, the widest first. */
   private static final int BREAKS = 4;
+
+  private static final Around ROUND = new Around(Angle.ZERO, Angle.FULL_TURN);
 
   /** Most photographs between two that are not tied. */
   private static final int BETWEEN = 6;
@@ -99,9 +97,7 @@ final class Ties {
     for (int count = 1; count <= BETWEEN; count++) {
       List<Viewpoint> steps = new ArrayList<>();
       steps.add(from);
-      for (int i = 1; i <= count; i++) {
-        steps.add(mixed(from, to, i / (count + 1.0)));
-      }
+      steps.addAll(Between.evenly(from, to, count));
       steps.add(to);
       if (hangs(steps)) {
         List<Viewpoint> more = steps.subList(1, steps.size() - 1);
@@ -121,22 +117,6 @@ final class Ties {
     return List.of();
   }
 
-  private Viewpoint mixed(Viewpoint a, Viewpoint b, double share) {
-    Vec3 target = mix(a.station().target(), b.station().target(), share);
-    Vec3 awayA = a.station().position().minus(a.station().target());
-    Vec3 awayB = b.station().position().minus(b.station().target());
-    double distance = awayA.norm() * (1 - share) + awayB.norm() * share;
-    Vec3 away = mix(awayA.unit(), awayB.unit(), share).unit().times(distance);
-    Setup old = a.setup();
-    double focus = old.focus().metres() * (1 - share) + b.setup().focus().metres() * share;
-    Setup setup = new Setup(old.pose(), old.hold(), new Length(focus), old.repeats());
-    return new Viewpoint(Station.at(1, target.plus(away), target), setup);
-  }
-
-  private static Vec3 mix(Vec3 a, Vec3 b, double share) {
-    return a.times(1 - share).plus(b.times(share));
-  }
-
   private boolean hangs(List<Viewpoint> stations) {
     List<View> views = new ArrayList<>();
     for (Viewpoint viewpoint : stations) {
@@ -152,28 +132,30 @@ final class Ties {
       all.add(view.viewpoint());
     }
     int before = pieces(all);
-    Mend best = null;
+    List<Mend> tying = new ArrayList<>();
     for (Angle elevation : usual.elevations()) {
-      List<Viewpoint> ring =
-          usual.arc(
-              new Around(Angle.ZERO, Angle.FULL_TURN),
-              elevation,
-              coverage.seeing().scene().aim().step(),
-              usual.setup(other.setup().pose()));
-      List<Viewpoint> with = new ArrayList<>(all);
-      with.addAll(ring);
-      if (!ring.isEmpty() && pieces(with) < before && best == null) {
-        String words =
-            (other.setup().pose() == Pose.TURNED_OVER ? "with the object turned over, " : "")
-                + "a ring of "
-                + Say.photographs(ring.size())
-                + ", lens "
-                + Say.length(coverage.seeing().scene(), ring.get(0).station().position().z())
-                + " above the floor";
-        best = new Mend(words, ring.size(), 1, ring);
+      for (int count : new int[] {usual.fewest(ROUND, elevation), usual.most(ROUND)}) {
+        List<Viewpoint> ring =
+            usual.arc(ROUND, elevation, count, usual.setup(other.setup().pose()));
+        boolean cheaper = tying.isEmpty() || ring.size() < tying.get(0).photographs();
+        List<Viewpoint> with = new ArrayList<>(all);
+        with.addAll(ring);
+        if (!ring.isEmpty() && cheaper && pieces(with) < before) {
+          tying.clear();
+          tying.add(new Mend(words(ring, other.setup().pose()), ring.size(), 1, ring));
+        }
       }
     }
-    return best == null ? List.of() : List.of(best);
+    return tying;
+  }
+
+  private String words(List<Viewpoint> ring, Pose pose) {
+    return (pose == Pose.TURNED_OVER ? "with the object turned over, " : "")
+        + "a ring of "
+        + Say.photographs(ring.size())
+        + ", lens "
+        + Say.length(coverage.seeing().scene(), ring.get(0).station().position().z())
+        + " above the floor";
   }
 
   private int pieces(List<Viewpoint> stations) {

@@ -28,6 +28,18 @@ final class Trial {
     }
   }
 
+  /**
+   * On a sample of patches, with views of all of them that are there already.
+   *
+   * @param most how many patches are looked at, at most
+   */
+  static Trial with(List<View> there, Seeing whole, int[] patches, int most) {
+    Trial trial = new Trial(whole, patches, most, List.of());
+    int[] some = sample(patches, most);
+    there.forEach(view -> trial.base.add(trial.seeing.part(view, some)));
+    return trial;
+  }
+
   /** The numbers of all patches. */
   static int[] all(Seeing seeing) {
     int[] all = new int[seeing.surface().count()];
@@ -49,6 +61,12 @@ final class Trial {
 
   Seeing seeing() {
     return seeing;
+  }
+
+  /** What part of the sample that is not seen well yet these mend, 0 to 1. */
+  double mended(List<Viewpoint> more) {
+    double before = well(base);
+    return (well(more) - before) / Math.max(1e-9, 1 - before);
   }
 
   /** Share of the sample that is seen well with these as well. */

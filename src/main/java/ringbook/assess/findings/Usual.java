@@ -7,6 +7,7 @@ import ringbook.assess.coverage.Viewpoint;
 import ringbook.geometry.Vec3;
 import ringbook.shots.Leg.Setup;
 import ringbook.shots.Pose;
+import ringbook.shots.Ring;
 import ringbook.shots.ShotPlan;
 import ringbook.shots.Station;
 import ringbook.units.Angle;
@@ -75,10 +76,28 @@ final class Usual {
     return seeing.middle().plus(Vec3.towards(azimuth, elevation).times(distance));
   }
 
-  /** An arc of stations at the usual distance, evenly; those out of reach are left out. */
-  List<Viewpoint> arc(Around around, Angle elevation, Angle step, Setup with) {
-    double turns = around.width().radians() / step.radians();
-    int count = (int) Math.ceil(turns - 1e-9) + (around.isAll() ? 0 : 1);
+  /**
+   * Fewest photographs along an arc whose neighbouring lines of sight differ by no more than the
+   * largest step of the aim.
+   */
+  int fewest(Around around, Angle elevation) {
+    return count(around, Ring.photosForRays(seeing.scene().aim().stepLimit(), elevation));
+  }
+
+  /** So many as a ring at the level of the object takes by the step of the aim. */
+  int most(Around around) {
+    return count(around, Ring.photosFor(seeing.scene().aim().step()));
+  }
+
+  private static int count(Around around, double round) {
+    double turns = around.width().radians() / Angle.FULL_TURN.radians() * round;
+    return (int) Math.ceil(turns - 1e-9) + (around.isAll() ? 0 : 1);
+  }
+
+  /**
+   * So many stations along an arc at the usual distance, evenly; those out of reach are left out.
+   */
+  List<Viewpoint> arc(Around around, Angle elevation, int count, Setup with) {
     List<Viewpoint> found = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double share = around.isAll() ? (double) i / count : (double) i / Math.max(1, count - 1);
@@ -113,11 +132,10 @@ final class Usual {
   }
 
   /** A ring round a spot that looks at it, focused on it; stations out of reach are left out. */
-  List<Viewpoint> cone(Vec3 spot, Angle elevation, double share, Angle step, Pose pose) {
+  List<Viewpoint> cone(Vec3 spot, Angle elevation, double share, int round, Pose pose) {
     List<Viewpoint> found = new ArrayList<>();
     double away = distance * share;
     if (away > seeing.scene().kit().lens().closestFocus().metres()) {
-      int round = (int) Math.ceil(Angle.FULL_TURN.radians() / step.radians() - 1e-9);
       addRound(pose.place(spot, seeing.middle()), away, elevation, pose, round, found);
     }
     return found;

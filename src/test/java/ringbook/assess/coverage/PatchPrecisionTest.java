@@ -126,7 +126,7 @@ final class PatchPrecisionTest {
     List<Integer> some = some(coverage);
     assertThat(some).hasSizeGreaterThan(5);
     for (int patch : some) {
-      Vec3 point = seeing.surface().patches().centre(patch);
+      Vec3 point = seeing.surface().patches().point(patch);
       RealMatrix slopes = slopes(pictures(coverage, patch), point);
       RealMatrix expected =
           MatrixUtils.inverse(slopes.transpose().multiply(slopes))
@@ -148,7 +148,7 @@ final class PatchPrecisionTest {
   void agrees_with_pictures_measured_over_and_over() {
     Coverage coverage = coverage(20, 30);
     int patch = some(coverage).get(3);
-    Vec3 point = seeing.surface().patches().centre(patch);
+    Vec3 point = seeing.surface().patches().point(patch);
     List<Picture> pictures = pictures(coverage, patch);
     SplittableRandom random = new SplittableRandom(20_260);
     int rounds = 20_000;
