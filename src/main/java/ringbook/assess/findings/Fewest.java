@@ -7,8 +7,8 @@ import ringbook.assess.coverage.Seeing;
 import ringbook.assess.coverage.Viewpoint;
 
 /**
- * Takes photographs away from a mend as long as it mends a place as well, tried on many patches; then
- * adds what it takes to join the rest to the set.
+ * Takes photographs away from a mend as long as it mends a place as well, tried on many patches;
+ * then adds what it takes to join the rest to the set.
  */
 final class Fewest {
 
@@ -40,8 +40,7 @@ final class Fewest {
    * @param mended part of the trouble they take away, 0 to 1
    * @param joined whether they hang together with the photographs that there are
    */
-  record Found(
-      List<Viewpoint> stations, List<Viewpoint> bridge, double mended, boolean joined) {}
+  record Found(List<Viewpoint> stations, List<Viewpoint> bridge, double mended, boolean joined) {}
 
   /**
    * The fewest of a kind.
@@ -116,9 +115,7 @@ final class Fewest {
 
   private Trial trial() {
     if (made.isEmpty()) {
-      made =
-          Optional.of(
-              Trial.with(there.views(), seeing, region.numbers(), PATCHES));
+      made = Optional.of(Trial.with(there.views(), seeing, region.numbers(), PATCHES));
     }
     return made.get();
   }

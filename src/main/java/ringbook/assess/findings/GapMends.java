@@ -166,7 +166,9 @@ final class GapMends {
     Trial trial = new Trial(without(by(around)), suffering, 60, there);
     double before = new Trial(seeing, suffering, 60, there).well(List.of());
     int steps = (int) Math.ceil(around.width().radians() / step - 0.01);
-    return suffering.length == 0 ? 0 : Math.max(0, trial.well(circle.arc(around, steps, 1)) - before);
+    return suffering.length == 0
+        ? 0
+        : Math.max(0, trial.well(circle.arc(around, steps, 1)) - before);
   }
 
   /** What moving the things in the way would do: the same stations in a room without them. */

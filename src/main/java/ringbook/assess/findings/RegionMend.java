@@ -127,8 +127,7 @@ final class RegionMend {
 
   private Kind kind(int least, int most, Layout layout, Words words) {
     List<Viewpoint> stations = layout.of(most);
-    return new Kind(
-        least, most, layout, words, stations.size() >= 3 ? trial.mended(stations) : 0);
+    return new Kind(least, most, layout, words, stations.size() >= 3 ? trial.mended(stations) : 0);
   }
 
   private Kind arc(Angle elevation, Pose pose) {
@@ -163,10 +162,7 @@ final class RegionMend {
                 Math.max(least, usual.most(round)),
                 count -> usual.cone(region.middle(), elevation, share, count, pose),
                 ring ->
-                    "a ring of "
-                        + Say.photographs(ring.size())
-                        + " aimed at it, "
-                        + from(ring)));
+                    "a ring of " + Say.photographs(ring.size()) + " aimed at it, " + from(ring)));
       }
     }
   }

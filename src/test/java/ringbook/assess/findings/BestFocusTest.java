@@ -39,9 +39,7 @@ final class BestFocusTest {
               random.nextBoolean()
                   ? new Cylinder(Length.ofCentimetres(30), Length.ofCentimetres(36))
                   : new Tube(
-                      Length.ofCentimetres(30),
-                      Length.ofCentimetres(22),
-                      Length.ofCentimetres(15)),
+                      Length.ofCentimetres(30), Length.ofCentimetres(22), Length.ofCentimetres(15)),
               500);
       changed += changed(seeing, plans.plan());
     }
