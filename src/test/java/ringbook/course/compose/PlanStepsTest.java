@@ -65,7 +65,8 @@ final class PlanStepsTest {
           "plan-ammonite",
               List.of(open("a hole through its middle", 1), open("Both sides are wanted", 2)),
           "plan-bell", List.of(says("with a level top", LEVEL_TOP), open("hollow", 2)),
-          "plan-hollow", List.of(says("Its belly hangs over", FACES_DOWN), open("The foot is hollow", 2)),
+          "plan-hollow",
+              List.of(says("Its belly hangs over", FACES_DOWN), open("The foot is hollow", 2)),
           "own-plan", List.of(open("pot", 1)));
 
   private static Reading says(String words, String line) {
@@ -116,7 +117,9 @@ final class PlanStepsTest {
     for (Exercise variant : variants) {
       String plan = new Steps(variant, source.question(variant)).plan();
       Mark mark = Marker.mark(variant, new Answer("Nora", source.id(), plan));
-      assertThat(mark.credit()).as("%s: %s", plan, mark.feedback().happened()).isEqualTo(Credit.FULL);
+      assertThat(mark.credit())
+          .as("%s: %s", plan, mark.feedback().happened())
+          .isEqualTo(Credit.FULL);
     }
   }
 
@@ -185,7 +188,8 @@ final class PlanStepsTest {
 
     private String ring(double at) {
       boolean arc = question.contains("walk only from");
-      double[] ends = arc ? find("walk only from (−?\\d+)° .* to (−?\\d+)°") : new double[] {0, 360};
+      double[] ends =
+          arc ? find("walk only from (−?\\d+)° .* to (−?\\d+)°") : new double[] {0, 360};
       double squeezed = (ends[1] - ends[0]) / limit * Math.cos(Math.toRadians(at));
       long photos = Math.round(Math.ceil(squeezed - 1e-9)) + (arc ? 1 : 0);
       return photos + " at " + at + "°" + (arc ? " from" + between(ends) : without());
