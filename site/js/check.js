@@ -1,6 +1,7 @@
 /* Lets a reader answer the exercises of a page and have answers marked there. The calculations are
    large, so they are fetched when the first answer is begun, or at once for a reader with numbers of
-   their own. How an answer is marked is asked of RingbookLive, which may take its time. */
+   their own; where a plan is asked for, when its reader comes near. How an answer is marked is asked of
+   RingbookLive, which may take its time. */
 (function () {
   "use strict";
   var answers = window.RingbookAnswers;
@@ -200,8 +201,26 @@
     window.RingbookPage.hear(this.title + ": " + points(mark.credit) + ". " + mark.happened);
   };
 
+  /* Whoever comes near an exercise that asks for a plan will have one judged, and the first takes a
+     worker as long as ten others: it is made ready while the question is read. */
+  function makeReadyFor(plans) {
+    var saves = navigator.connection && navigator.connection.saveData;
+    if (plans.length === 0 || saves || !window.IntersectionObserver || !window.requestIdleCallback) {
+      return;
+    }
+    var near = new window.IntersectionObserver(function (seen) {
+      var first = seen.filter(function (one) { return one.isIntersecting; })[0];
+      if (first) {
+        near.disconnect();
+        window.requestIdleCallback(function () { live.warm(first.target.dataset.exercise, answers.name()); });
+      }
+    }, { rootMargin: "50% 0px" });
+    plans.forEach(function (one) { near.observe(one.box); });
+  }
+
   document.addEventListener("DOMContentLoaded", function () {
     var all = Array.from(document.querySelectorAll(".check")).map(function (box) { return new Exercise(box); });
+    makeReadyFor(all.filter(function (one) { return one.kind === "plan"; }));
     answers.onChange(function (what) {
       if (what !== "answer") {
         all.forEach(function (one) { one.pose(); });

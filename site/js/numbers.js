@@ -2,6 +2,7 @@
    that is open, and marks those that differ from the course's own. Those of exercises are left alone.
 
    RingbookNumbers.find()     all of them, once: a list of {element, expression, key, given, own}
+   RingbookNumbers.rehearse() works them out for nobody, so that the first change finds all in place
    RingbookNumbers.update()   after the scene has changed: how many that can be seen read otherwise now */
 (function () {
   "use strict";
@@ -26,7 +27,12 @@
       key: element.dataset.key || "",
       given: element.dataset.given || "",
       own: element.textContent,
-      title: element.getAttribute("title") || ""
+      title: element.getAttribute("title") || "",
+      /* What stands there now, so that nothing need be read from the page. */
+      shown: element.textContent,
+      titled: element.getAttribute("title") || "",
+      "is-changed": false,
+      "is-refused": false
     };
   }
 
@@ -57,23 +63,21 @@
     return value.kind === "flag" ? (value.yes ? "yes" : "no") : value.text;
   }
 
-  /* What each comes to. The plain keys are answered in one go. */
+  /* What each comes to. Only what is asked for here is worked out, not the whole ledger. */
   function worked() {
-    var calc = window.RingbookLive.calc;
-    var keys = calc.keys();
-    var plain = {};
-    keys.forEach(function (key, i) { plain[key] = i; });
-    var texts = calc.texts();
-    var numbers = calc.numbers();
-    var rest = find().filter(function (item) { return plain[item.expression] === undefined; });
-    var answers = JSON.parse(calc.evaluate(rest.map(function (item) { return item.expression; })));
-    return find().map(function (item) {
-      var i = plain[item.expression];
-      return i === undefined
-        ? answers.shift()
-        : { kind: isNaN(numbers[i]) ? "refused" : "quantity", text: texts[i] };
-    });
+    return JSON.parse(window.RingbookLive.calc.evaluate(find().map(function (item) { return item.expression; })));
   }
+
+  /* The first change is then no slower than others: the calculations are read once they are used. */
+  function rehearse() {
+    if (!isRehearsed) {
+      isRehearsed = true;
+      worked();
+      window.RingbookParts.rehearse();
+    }
+  }
+
+  var isRehearsed = false;
 
   /* The course's own numbers, told in the measures that the reader likes. */
   function ownTexts() {
@@ -91,28 +95,47 @@
     return ownIn[scene.written[at]];
   }
 
-  function show(item, value, ownText) {
+  /* Writes only what is not there yet: whatever is written is laid out and painted again. */
+  function show(item, value, ownText, own) {
     var element = item.element;
-    var own = window.RingbookLive.scene.changes().keys.length === 0;
     var text = own ? item.own : textOf(item, value);
     var refused = !own && isNone(value);
     var differs = text !== ownText;
-    var before = element.textContent;
-    if (before !== text) {
-      element.textContent = text;
-    }
-    element.classList.toggle("is-changed", differs);
-    element.classList.toggle("is-refused", refused);
     var told = differs && ownText !== "none" ? "in the course: " + ownText : "";
     var why = refused && element.dataset.none ? reason(value.text) : "";
     var title = [item.title, why, told].filter(Boolean).join(" – ");
-    if (title) {
-      element.setAttribute("title", title);
-    } else {
-      element.removeAttribute("title");
+    var before = item.shown;
+    if (before !== text) {
+      write(element, text);
+      item.shown = text;
     }
-    item.value = value;
+    mark(item, "is-changed", differs);
+    mark(item, "is-refused", refused);
+    if (title !== item.titled) {
+      item.titled = title;
+      if (title) {
+        element.setAttribute("title", title);
+      } else {
+        element.removeAttribute("title");
+      }
+    }
     return before !== text && !element.closest("[hidden]");
+  }
+
+  function write(element, text) {
+    var only = element.firstChild;
+    if (only && only.nodeType === 3 && !only.nextSibling) {
+      only.data = text;
+    } else {
+      element.textContent = text;
+    }
+  }
+
+  function mark(item, name, on) {
+    if (item[name] !== on) {
+      item[name] = on;
+      item.element.classList.toggle(name, on);
+    }
   }
 
   /* The row of a table of steps that holds the scene's own stands where it belongs by its size. */
@@ -130,18 +153,22 @@
     }
     var rising = size(others[0]) < size(others[others.length - 1]);
     others.forEach(function (row) { row.hidden = row.cells[0].textContent === own.cells[0].textContent; });
-    body.insertBefore(own, others.find(function (row) {
+    var next = others.find(function (row) {
       return rising ? size(row) > size(own) : size(row) < size(own);
-    }) || null);
+    }) || null;
+    if (own.nextElementSibling !== next) {
+      body.insertBefore(own, next);
+    }
   }
 
   function update() {
     var values = worked();
-    var own = ownTexts();
-    var changed = find().filter(function (item, i) { return show(item, values[i], own[i]); }).length;
+    var texts = ownTexts();
+    var own = window.RingbookLive.scene.changes().keys.length === 0;
+    var changed = find().filter(function (item, i) { return show(item, values[i], texts[i], own); }).length;
     document.querySelectorAll("table[data-runs]").forEach(sortRows);
     return changed;
   }
 
-  window.RingbookNumbers = { find: find, update: update, reason: reason };
+  window.RingbookNumbers = { find: find, rehearse: rehearse, update: update, reason: reason };
 })();

@@ -25,7 +25,9 @@
     if (shown !== state) {
       state.textContent = "";
     }
-    shown.textContent = text;
+    if (shown.textContent !== text) {
+      shown.textContent = text;
+    }
     window.RingbookPage.hear(text);
   }
 
@@ -33,13 +35,12 @@
     return (count === 0 ? "No " + noun : count === 1 ? "1 " + noun : count + " " + noun + "s");
   }
 
-  /* The whole page, for the scene that is open. */
+  /* The whole page, for the scene that is open: numbers at once, what is larger in the frames after. */
   function follow() {
     window.RingbookParts.branches();
     var changed = window.RingbookNumbers.update();
     window.RingbookPanel.dress();
-    window.RingbookParts.workings();
-    window.RingbookParts.figures();
+    window.RingbookParts.follow();
     dress();
     return changed;
   }

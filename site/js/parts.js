@@ -1,6 +1,7 @@
 /* Parts of a page that hang on the scene and are more than a number: what lessons say for some scenes
-   only, workings, figures. RingbookParts.branches(), .workings() and .figures() bring them up to the
-   scene that is open; what the course's own scene had is put back as it came. */
+   only, workings, figures. RingbookParts.branches() brings the first up to the scene that is open at
+   once; .follow() asks for figures at once and writes workings and figures after the next frame, so
+   that the numbers are not held up. What the course's own scene had is put back as it came. */
 (function () {
   "use strict";
   var STEPS = ".rule, .formula, .numbers, .result, .inputs";
@@ -37,10 +38,13 @@
     var holds = JSON.parse(window.RingbookLive.calc.holds(branchList.map(function (branch) {
       return branch.element.dataset.when || branch.element.dataset.unless;
     })));
+    var own = isOwn();
     branchList.forEach(function (branch, i) {
-      var shown = isOwn() ? branch.own : holds[i] === Boolean(branch.element.dataset.when);
-      branch.element.hidden = !shown;
-      branch.element.classList.toggle("is-new", shown && !branch.own);
+      var shown = own ? branch.own : holds[i] === Boolean(branch.element.dataset.when);
+      if (branch.element.hidden === shown) {
+        branch.element.hidden = !shown;
+        branch.element.classList.toggle("is-new", shown && !branch.own);
+      }
     });
   }
 
@@ -99,19 +103,41 @@
     return Array.from(element.children).filter(function (child) { return child.matches(selector); });
   }
 
-  function workings() {
+  function findWorkings() {
     workingList = workingList || outside(".working[data-key]").map(function (element) {
-      return { element: element, own: childrenOf(element, STEPS) };
+      var own = childrenOf(element, STEPS);
+      return { element: element, own: own, now: own, answer: "" };
     });
-    workingList.forEach(function (working) {
-      var fresh = isOwn()
-        ? working.own
-        : steps(JSON.parse(window.RingbookLive.calc.working(working.element.dataset.key)));
-      childrenOf(working.element, STEPS).forEach(function (old) { old.remove(); });
-      fresh.forEach(function (step) { working.element.appendChild(step); });
-      var same = isAlike(told(fresh), told(working.own));
-      working.element.classList.toggle("is-changed", !isOwn() && working.own.length > 0 && !same);
+    return workingList;
+  }
+
+  function work(working) {
+    var answer = isOwn() ? "" : window.RingbookLive.calc.working(working.element.dataset.key);
+    if (answer === working.answer) {
+      return;
+    }
+    working.answer = answer;
+    var fresh = answer ? steps(JSON.parse(answer)) : working.own;
+    working.now.forEach(function (old) { old.remove(); });
+    working.element.append.apply(working.element, fresh);
+    working.now = fresh;
+    var same = fresh === working.own || isAlike(told(fresh), told(working.own));
+    working.element.classList.toggle("is-changed", working.own.length > 0 && !same);
+  }
+
+  /* Makes the first working for nobody, and learns which figures are in view. */
+  function rehearse() {
+    findFigures();
+    findWorkings().slice(0, 1).forEach(function (working) {
+      steps(JSON.parse(window.RingbookLive.calc.working(working.element.dataset.key)));
     });
+  }
+
+  /* One that has come into sight with nothing in it would open with a jump. */
+  function emptyWorkings() {
+    findWorkings().filter(function (working) {
+      return working.now.length === 0 && !working.element.closest("[hidden]");
+    }).forEach(work);
   }
 
   /* What steps say when read out. */
@@ -141,22 +167,73 @@
     return all;
   }
 
-  function figures() {
+  function findFigures() {
     figureList = figureList || outside(".plate[data-figure]").map(function (plate) {
       var drawing = plate.querySelector(".drawing");
       var words = plate.querySelector(".told");
-      return { plate: plate, drawing: drawing, words: words, own: [drawing.innerHTML, words.innerHTML] };
+      return {
+        plate: plate,
+        drawing: drawing,
+        words: words,
+        own: [Array.from(drawing.childNodes), Array.from(words.childNodes)],
+        answer: ""
+      };
     });
     watch(figureList);
-    inOrder(figureList).forEach(function (figure) {
-      if (isOwn()) {
-        working(figure, false);
-        put(figure, figure.own[0], figure.own[1]);
-        figure.plate.classList.remove("is-changed");
-      } else {
-        draw(figure);
+    return figureList;
+  }
+
+  /* Calls what brings parts up to the scene of this turn once its numbers are on the way to the
+     screen; what an older scene still waits with is dropped. */
+  var turn = 0;
+  var waiting = [];
+  var isFramed = true;
+
+  function follow() {
+    turn++;
+    isFramed = false;
+    waiting = [];
+    emptyWorkings();
+    inOrder(findFigures()).forEach(draw);
+    var mine = turn;
+    afterFrame(function () {
+      if (mine === turn) {
+        isFramed = true;
+        findWorkings().forEach(work);
+        waiting.splice(0).forEach(function (write) { write(); });
       }
     });
+  }
+
+  /* Pages that are not shown have no frames. */
+  function afterFrame(then) {
+    if (document.hidden) {
+      window.setTimeout(then, 0);
+    } else {
+      window.requestAnimationFrame(function () { window.setTimeout(then, 0); });
+    }
+  }
+
+  /* Out of sight, a figure is put where it belongs when nothing else is to do. */
+  function inTurn(figure, write) {
+    var mine = turn;
+    function due() {
+      if (mine === turn) {
+        write();
+      }
+    }
+    function soon() {
+      if (figure.inView || !window.requestIdleCallback) {
+        due();
+      } else {
+        window.requestIdleCallback(due, { timeout: 500 });
+      }
+    }
+    if (isFramed) {
+      soon();
+    } else {
+      waiting.push(soon);
+    }
   }
 
   var watching = null;
@@ -199,37 +276,62 @@
     }
   }
 
-  function put(figure, drawing, words) {
-    if (figure.drawing.innerHTML !== drawing) {
-      figure.drawing.innerHTML = drawing;
+  /* Puts an answer of the calculations in place; "" stands for what the course's own scene had. */
+  function put(figure, answer) {
+    if (figure.answer === answer) {
+      return;
     }
-    if (figure.words.innerHTML !== words) {
-      figure.words.innerHTML = words;
+    figure.answer = answer;
+    if (answer === "") {
+      figure.drawing.replaceChildren.apply(figure.drawing, figure.own[0]);
+      figure.words.replaceChildren.apply(figure.words, figure.own[1]);
+      return;
+    }
+    var drawn = JSON.parse(answer);
+    /* The nodes of the course's own must leave whole. */
+    figure.drawing.replaceChildren();
+    figure.drawing.innerHTML = drawn.svg;
+    figure.words.replaceChildren.apply(figure.words, inWords(figure, drawn));
+  }
+
+  /* Stops at the first difference, where texts of both would have to be made. */
+  function isLikeOwn(figure) {
+    var now = figure.drawing.childNodes;
+    return now.length === figure.own[0].length &&
+      figure.own[0].every(function (node, i) { return node.isEqualNode(now[i]); });
+  }
+
+  function finish(figure, answer) {
+    working(figure, false);
+    put(figure, answer);
+    figure.plate.classList.toggle("is-changed",
+      !window.RingbookLive.scene.isOwn() && figure.own[0].length > 0 && !isLikeOwn(figure));
+    if (answer !== "") {
+      figure.plate.dispatchEvent(new CustomEvent("drawn", { bubbles: true }));
     }
   }
 
   function draw(figure) {
-    working(figure, true);
     var plate = figure.plate;
-    var state = JSON.stringify(window.RingbookLive.scene.changes());
+    working(figure, true);
+    if (isOwn()) {
+      inTurn(figure, function () { finish(figure, ""); });
+      return;
+    }
+    var mine = turn;
     window.RingbookLive.ask(
       "figure", [plate.dataset.figure, optionsOf(plate), plate.id + "-"],
       function (answer, fault) {
-        if (state !== JSON.stringify(window.RingbookLive.scene.changes())) {
-          return;
+        if (mine === turn) {
+          inTurn(figure, function () { finish(figure, answer === null ? failed(fault) : answer); });
         }
-        working(figure, false);
-        var drawn = answer === null ? failed(fault) : JSON.parse(answer);
-        put(figure, drawn.svg, "");
-        figure.words.replaceChildren.apply(figure.words, inWords(figure, drawn));
-        plate.classList.toggle("is-changed", !window.RingbookLive.scene.isOwn() && figure.own[0] !== "" && figure.drawing.innerHTML !== figure.own[0]);
-        plate.dispatchEvent(new CustomEvent("drawn", { bubbles: true }));
       },
       "figure " + plate.id);
   }
 
   function failed(fault) {
-    return { svg: "", description: "This figure could not be drawn for your scene: " + fault, head: [], rows: [] };
+    var description = "This figure could not be drawn for your scene: " + fault;
+    return JSON.stringify({ svg: "", description: description, head: [], rows: [] });
   }
 
   function inWords(figure, drawn) {
@@ -255,5 +357,5 @@
     return parts;
   }
 
-  window.RingbookParts = { branches: branches, workings: workings, figures: figures, steps: steps, letter: letter };
+  window.RingbookParts = { branches: branches, follow: follow, rehearse: rehearse, steps: steps, letter: letter };
 })();

@@ -235,8 +235,9 @@
   /* ---- keeping it true ---- */
 
   function fill(quiet) {
-    var otherwise = usual();
-    entries.fields().forEach(function (field) {
+    var fields = entries.fields();
+    var otherwise = usual(fields);
+    fields.forEach(function (field) {
       if (field.key !== quiet && rows[field.key]) {
         fillRow(field, otherwise[field.key] || "");
       }
@@ -249,16 +250,27 @@
   function fillRow(field, otherwise) {
     var row = rows[field.key];
     var mine = entries.written[field.key];
-    row.input.value = mine === undefined ? entries.shown(field, field.text) : mine;
+    var value = mine === undefined ? entries.shown(field, field.text) : mine;
+    if (row.input.value !== value) {
+      row.input.value = value;
+    }
+    var course = entries.own(field.key).text;
+    var differs = mine !== undefined || field.text !== course;
+    var before = differs ? "In the course: " + (entries.shown(field, course) || "not stated") + " " : "";
+    var fault = entries.faults[field.key];
+    /* A row that says what it said is left alone, with the focus that may be in it. */
+    var says = JSON.stringify([value, otherwise, before, mine !== undefined, fault, entries.inches()]);
+    if (row.says === says) {
+      return;
+    }
+    row.says = says;
     if (row.input.localName === "input") {
       row.input.placeholder = field.optional && field.text === "" ? otherwise : "";
     }
     row.unit.textContent = row.input.value + (row.input.placeholder || "") === "" ? entries.unitOf(field) : "";
-    showFault(row, entries.faults[field.key]);
-    var course = entries.own(field.key).text;
-    var differs = mine !== undefined || field.text !== course;
+    showFault(row, fault);
     row.box.classList.toggle("is-mine", differs);
-    row.before.textContent = differs ? "In the course: " + (entries.shown(field, course) || "not stated") + " " : "";
+    row.before.textContent = before;
     if (mine !== undefined) {
       button(row.before, "plain small", "Put back", function () { putBack(field.key); })
         .setAttribute("aria-label", "Put back: " + field.name);
@@ -282,13 +294,13 @@
   }
 
   /* What counts where nothing is stated, by key. */
-  function usual() {
-    var texts = live.calc.texts();
-    var numbers = live.calc.numbers();
+  function usual(fields) {
+    var open = fields.filter(function (field) { return field.optional && field.text === ""; })
+      .map(function (field) { return field.key; });
     var all = {};
-    live.calc.keys().forEach(function (key, i) {
-      if (rows[key] && !isNaN(numbers[i])) {
-        all[key] = "usually " + texts[i];
+    JSON.parse(live.calc.evaluate(open)).forEach(function (value, i) {
+      if (value.kind === "quantity") {
+        all[open[i]] = "usually " + value.text;
       }
     });
     return all;
@@ -306,6 +318,9 @@
       fill();
       if (!dialog.open) {
         live.warm();
+        if (window.requestIdleCallback) {
+          window.requestIdleCallback(window.RingbookNumbers.rehearse);
+        }
         /* Beside the text where there is room, over it where there is none. */
         if (window.matchMedia("(min-width: 62rem)").matches) {
           dialog.show();

@@ -14,15 +14,23 @@
   /* ---- the numbers of the page ---- */
 
   function canAsk(item) {
-    return !item.element.closest("a, button, summary") &&
-      (!item.element.classList.contains("value") || keysOf(item).length > 0);
+    if (item.canAsk === undefined) {
+      item.canAsk = !item.element.closest("a, button, summary") &&
+        (!item.element.classList.contains("value") || keysOf(item).length > 0);
+    }
+    return item.canAsk;
   }
 
   /* Words that come to nothing in a scene cannot be asked. */
   function dress() {
     window.RingbookNumbers.find().filter(canAsk).forEach(function (item) {
       var element = item.element;
-      if (element.textContent === "") {
+      var isAsked = item.shown !== "";
+      if (item.isAsked === isAsked) {
+        return;
+      }
+      item.isAsked = isAsked;
+      if (!isAsked) {
         ["role", "tabindex", "aria-haspopup"].forEach(function (name) { element.removeAttribute(name); });
       } else {
         element.setAttribute("role", "button");

@@ -8,6 +8,7 @@ import ringbook.ledger.Reckoning;
 import ringbook.optics.Kit;
 import ringbook.shots.SceneChanges;
 import ringbook.shots.SceneChanges.Change;
+import ringbook.values.Expressions;
 
 /** The course that a script has open, with the reader's scene and the exercises taken up so far. */
 final class OpenCourse {
@@ -16,6 +17,7 @@ final class OpenCourse {
   private final LiveCourse course;
   private final Map<String, LiveExercise> exercises = new TreeMap<>();
   private Reckoning reckoning;
+  private Expressions values;
 
   /**
    * Opens a course with its own scene.
@@ -26,10 +28,16 @@ final class OpenCourse {
     this.reach = reach;
     course = LiveCourse.read(data, reach);
     reckoning = Reckoning.of(course.scene());
+    values = new Expressions(reckoning, course.kits());
   }
 
   Reckoning reckoning() {
     return reckoning;
+  }
+
+  /** Over the open scene; scenes that expressions make of it are made once. */
+  Expressions values() {
+    return values;
   }
 
   Map<String, Kit> kits() {
@@ -61,7 +69,13 @@ final class OpenCourse {
       changes.add(new Change(keys[i], written[i]));
     }
     SceneChanges.Result result = SceneChanges.apply(course.scene(), changes, course.kits());
-    result.scene().ifPresent(scene -> reckoning = Reckoning.of(scene));
+    result
+        .scene()
+        .ifPresent(
+            scene -> {
+              reckoning = Reckoning.of(scene);
+              values = values.over(reckoning);
+            });
     return SceneJson.faults(result.faults());
   }
 }

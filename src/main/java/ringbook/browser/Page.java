@@ -3,7 +3,6 @@ package ringbook.browser;
 import org.teavm.jso.JSExport;
 import ringbook.ledger.Ledger;
 import ringbook.ledger.Outcome;
-import ringbook.values.Expressions;
 
 /**
  * What the script of a page may call at once: numbers, words and all exercises but those that ask
@@ -135,7 +134,7 @@ public final class Page {
    */
   @JSExport
   public static String evaluate(String[] expressions) {
-    return ValueJson.of(expressions, new Expressions(course.reckoning(), course.kits()));
+    return ValueJson.of(expressions, course.values());
   }
 
   /**
@@ -144,10 +143,9 @@ public final class Page {
    */
   @JSExport
   public static String holds(String[] conditions) {
-    Expressions expressions = new Expressions(course.reckoning(), course.kits());
     JsonText out = new JsonText().array();
     for (String condition : conditions) {
-      out.value(ValueJson.holds(condition, expressions));
+      out.value(ValueJson.holds(condition, course.values()));
     }
     return out.endArray().toString();
   }

@@ -3,9 +3,11 @@ package ringbook.ledger;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import ringbook.units.Lengths;
 
 /** All quantities, by key, in the order of the appendix. */
@@ -16,12 +18,14 @@ public final class Ledger {
   private static final Ledger FINE_INCHES = STANDARD.told(Quantity.Print.FINE_INCHES);
 
   private final Map<String, Quantity> entries = new LinkedHashMap<>();
+  private final Set<String> sections = new LinkedHashSet<>();
 
   private Ledger(List<Quantity> quantities) {
     for (Quantity quantity : quantities) {
       if (entries.put(quantity.key(), quantity) != null) {
         throw new IllegalArgumentException("two entries have the key " + quantity.key());
       }
+      sections.add(quantity.key().substring(0, quantity.key().indexOf('.')));
     }
   }
 
@@ -52,6 +56,11 @@ public final class Ledger {
   /** All keys. */
   public List<String> keys() {
     return List.copyOf(entries.keySet());
+  }
+
+  /** What stands before the point in keys, in the order of the appendix; not to be changed. */
+  public Set<String> sections() {
+    return sections;
   }
 
   /** The entry with that key, if there is one. */

@@ -1,5 +1,6 @@
 package ringbook.values;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import ringbook.ledger.Reckoning;
 import ringbook.optics.Kit;
@@ -10,22 +11,26 @@ public final class Expressions {
 
   private final SceneScope scene;
 
+  /** What was read before: on a page the same is asked for scene after scene. */
+  private final Map<String, Part> read;
+
   /**
    * Expressions over the scene of {@code reckoning}.
    *
    * @param kits further kits that {@code given("kit = …")} may take, by name
    */
   public Expressions(Reckoning reckoning, Map<String, Kit> kits) {
-    this(new SceneScope(reckoning, "", kits));
+    this(new SceneScope(reckoning, "", kits), new LinkedHashMap<>());
   }
 
-  private Expressions(SceneScope scene) {
+  private Expressions(SceneScope scene, Map<String, Part> read) {
     this.scene = scene;
+    this.read = read;
   }
 
-  /** Expressions over another scene of the same course. */
+  /** Expressions over another scene of the same course; what is read for one is for both. */
   public Expressions over(Reckoning reckoning) {
-    return new Expressions(new SceneScope(reckoning, "", scene.kits()));
+    return new Expressions(new SceneScope(reckoning, "", scene.kits()), read);
   }
 
   /** The scene and its quantities. */
@@ -39,7 +44,16 @@ public final class Expressions {
    * @throws ExpressionFault if it cannot be read or has no value
    */
   public Value evaluate(String expression) throws ExpressionFault {
-    return value(new ExpressionReader(expression).read().over(scene), expression);
+    return value(part(expression).over(scene), expression);
+  }
+
+  private Part part(String expression) throws ExpressionFault {
+    Part known = read.get(expression);
+    if (known == null) {
+      known = new ExpressionReader(expression).read();
+      read.put(expression, known);
+    }
+    return known;
   }
 
   /**
@@ -68,9 +82,9 @@ public final class Expressions {
    * @throws ExpressionFault if it cannot be read
    */
   public boolean holds(String expression) throws ExpressionFault {
-    Part read = new ExpressionReader(expression).read();
+    Part part = part(expression);
     try {
-      Operand operand = read.over(scene);
+      Operand operand = part.over(scene);
       if (operand instanceof Operand.OfQuantity quantity && quantity.isAnswer()) {
         return quantity.si() != 0;
       }

@@ -2,7 +2,6 @@ package ringbook.values;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,10 +34,7 @@ record SceneScope(
 
   /** The section of that name. */
   Operand section(String name) throws ExpressionFault {
-    Set<String> sections = new LinkedHashSet<>();
-    for (String key : reckoning.ledger().keys()) {
-      sections.add(key.substring(0, key.indexOf('.')));
-    }
+    Set<String> sections = reckoning.ledger().sections();
     if (!sections.contains(name)) {
       throw ExpressionFault.of(
           "no part of the ledger is called '" + name + "'", Nearest.help(name, sections), name);

@@ -292,6 +292,7 @@ final class LivePageTest {
     enterPhoneAndBoot();
     until("!document.querySelector('.plate[aria-busy=\"true\"]')");
     one(".card-foot .plain").click();
+    until("!document.querySelector('.plate[aria-busy=\"true\"]')");
     assertThat(browser.run("return document.querySelector('main').innerText")).isEqualTo(fresh);
     assertThat(browser.run("return document.querySelector('.drawing').innerHTML"))
         .isEqualTo(drawings);
