@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import ringbook.course.compose.CourseSources;
 import ringbook.output.site.SiteOutput;
@@ -64,6 +65,7 @@ final class RealPages implements AutoCloseable {
     opening("index", "one-ring", "light-and-hand");
     browser.look(Size.DESKTOP, false);
     changes("one-ring", "right-distance", "light-and-hand", "rings-at-heights");
+    numbersAlone("one-ring", "right-distance", "light-and-hand", "rings-at-heights");
     plans();
   }
 
@@ -133,6 +135,7 @@ final class RealPages implements AutoCloseable {
       }
       line(name + ", first", rows.get(0));
       line(name + ", then", medians(rows.subList(1, rows.size())));
+      line(name + ", best", best(rows.subList(1, rows.size())));
       List<List<Double>> sizes = new ArrayList<>();
       for (int i = 0; i < 5; i++) {
         double before = processor();
@@ -145,21 +148,76 @@ final class RealPages implements AutoCloseable {
     }
   }
 
+  /** What the main thread does until the numbers are painted, in milliseconds of the processor. */
+  private void numbersAlone(String... names) {
+    System.out.println();
+    System.out.println(
+        "until numbers are painted           processor     script      style     layout   | one"
+            + " word painted  arithmetic");
+    for (String name : names) {
+      browser.open(page(name));
+      browser.run("return new Promise(done => RingbookLive.ready(() => done(true)))");
+      browser.run("const p = document.querySelector('.plate'); if (p) { p.scrollIntoView(); }");
+      List<List<Double>> rows = new ArrayList<>();
+      for (int i = 0; i < 2 * CHANGES; i++) {
+        List<Double> before = spent();
+        numbers("changeNumbers('aim.step', arguments[0])", 7 + i % 6 + "°");
+        List<Double> row = new ArrayList<>(spent());
+        for (int column = 0; column < row.size(); column++) {
+          row.set(column, row.get(column) - before.get(column));
+        }
+        numbers("settled()");
+        row.addAll(numbers("changeWord(arguments[0])", "word " + i));
+        row.addAll(numbers("arithmetic()"));
+        rows.add(row);
+      }
+      List<List<Double>> warm = rows.subList(CHANGES, rows.size());
+      line(name, medians(warm));
+      line(name + ", best", best(warm));
+      browser.run("RingbookLive.scene.reset(); localStorage.clear()");
+    }
+  }
+
+  /** The least of each column: what is left of a shared machine's waiting. */
+  private static List<Double> best(List<List<Double>> rows) {
+    List<Double> least = new ArrayList<>();
+    for (int column = 0; column < rows.get(0).size(); column++) {
+      int at = column;
+      least.add(rows.stream().mapToDouble(row -> row.get(at)).min().orElseThrow());
+    }
+    return least;
+  }
+
   /** Milliseconds of the processor that the page's main thread has used. */
   private double processor() {
+    return spent().get(0);
+  }
+
+  /** Milliseconds of the main thread: all, script, style, layout. */
+  private List<Double> spent() {
+    Map<String, Double> told = new TreeMap<>();
     for (Object metric : (List<?>) command("Performance.getMetrics", Map.of()).get("metrics")) {
       Map<?, ?> one = (Map<?, ?>) metric;
-      if (one.get("name").equals("TaskDuration")) {
-        return 1000 * ((Number) one.get("value")).doubleValue();
-      }
+      told.put((String) one.get("name"), 1000 * ((Number) one.get("value")).doubleValue());
     }
-    throw new IllegalStateException("the browser tells no TaskDuration");
+    return Stream.of("TaskDuration", "ScriptDuration", "RecalcStyleDuration", "LayoutDuration")
+        .map(told::get)
+        .toList();
   }
 
   private void plans() {
     System.out.println();
     System.out.println("a written plan is judged               first    another");
     browser.open(page("rings-at-heights"));
+    judged("plan-owl");
+    browser.open(page("rings-at-heights"));
+    browser.run("document.querySelector('#exercise-plan-owl').scrollIntoView()");
+    browser.until("window.RingbookSightOf");
+    browser.run("return new Promise(done => setTimeout(() => done(true), 5000))"); // it is read
+    judged("plan-owl, its question read");
+  }
+
+  private void judged(String part) {
     List<Double> times = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
       String plan = "rings: 24 at -10°, 24 at " + (1 + i) + "°";
@@ -167,6 +225,6 @@ final class RealPages implements AutoCloseable {
       times.add(((Number) time).doubleValue());
     }
     List<Double> others = times.subList(1, times.size()).stream().sorted().toList();
-    line("plan-owl", List.of(times.get(0), others.get(others.size() / 2)));
+    line(part, List.of(times.get(0), others.get(others.size() / 2)));
   }
 }

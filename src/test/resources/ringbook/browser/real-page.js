@@ -36,6 +36,44 @@ function changeTo(key, written) {
   });
 }
 
+/* The least that a change of this page can take: one word is written and painted. Milliseconds. */
+function changeWord(text) {
+  var begun = performance.now();
+  document.querySelector("main p").lastChild.textContent = text;
+  return new Promise(function (done) {
+    afterFrame(function () { done([performance.now() - begun]); });
+  });
+}
+
+/* One input is changed; done when the numbers are painted, the rest of the page left to its own time. */
+function changeNumbers(key, written) {
+  window.RingbookLive.scene.set([key], [written]);
+  return new Promise(function (done) { afterFrame(function () { done([]); }); });
+}
+
+/* Once nothing is on its way any more. */
+function settled() {
+  return new Promise(function (done) {
+    (function look() {
+      if (document.querySelector(".plate[aria-busy='true']")) {
+        window.setTimeout(look, 10);
+      } else {
+        window.setTimeout(function () { done([]); }, 50);
+      }
+    })();
+  });
+}
+
+/* A fixed piece of arithmetic, to set the other times against. */
+function arithmetic() {
+  var begun = performance.now();
+  var x = 2;
+  for (var i = 0; i < 10000000; i++) {
+    x = Math.sqrt(x + i);
+  }
+  return x > 0 ? [performance.now() - begun] : [];
+}
+
 /* Once the next frame is on its way to the screen. */
 function afterFrame(then) {
   requestAnimationFrame(function () {

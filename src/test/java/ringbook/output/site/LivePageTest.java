@@ -218,6 +218,58 @@ final class LivePageTest {
     assertThat(((Number) median).doubleValue()).isLessThan(100);
   }
 
+  /** Counts what is written on the page in a change, by the element it is written in. */
+  private static final String WATCH =
+      "window.written = []; const seen = new MutationObserver(all => all.forEach(one => {"
+          + " const e = one.target.nodeType === 1 ? one.target : one.target.parentElement;"
+          + " written.push(e.matches('data, .value, .word') ? 'number'"
+          + " : e.closest('.working') ? 'working' : e.closest('.drawing') ? 'drawing' : 'rest');"
+          + " })); seen.observe(document.querySelector('main'),"
+          + " {subtree: true, childList: true, characterData: true, attributes: true});";
+
+  @Test
+  void only_what_reads_otherwise_is_written_and_numbers_come_first() {
+    fresh("right-distance");
+    openCard();
+    enter("subject.width", "60 cm");
+    until("!document.querySelector('.plate[aria-busy=\"true\"]')");
+    Object first =
+        browser.run(
+            WATCH
+                + "RingbookLive.scene.set(['subject.width'], ['61 cm']); return new Promise(done =>"
+                + " requestAnimationFrame(() => { const now ="
+                + " written.concat(seen.takeRecords().map(() => 'late')); done(now.filter((kind, i)"
+                + " => now.indexOf(kind) === i)); }))");
+    assertThat(((List<?>) first).stream().map(String::valueOf))
+        .contains("number")
+        .doesNotContain("working", "drawing");
+    until("!document.querySelector('.plate[aria-busy=\"true\"]')");
+    assertThat(browser.run("return written.includes('working') && written.includes('drawing')"))
+        .isEqualTo(true);
+    browser.run("written = []; RingbookLive.scene.set(['subject.width'], ['61 cm'])");
+    until("!document.querySelector('.plate[aria-busy=\"true\"]')");
+    assertThat(browser.run("return written.filter(kind => kind !== 'rest')")).isEqualTo(List.of());
+    assertNumbersOf(readersScene());
+  }
+
+  /** Scrolls to the element and waits as long as an idle page may take to do what that starts. */
+  private static List<String> fetchedAt(String name, String selector) {
+    browser.look(Size.DESKTOP, false);
+    fresh(name);
+    assertThat(browser.requests()).noneMatch(address -> address.endsWith("calc.js"));
+    browser.run("document.querySelector(arguments[0]).scrollIntoView()", selector);
+    browser.run("return new Promise(done => setTimeout(() => done(true), 2000))");
+    return browser.requests();
+  }
+
+  @Test
+  void only_near_a_question_for_a_plan_a_worker_is_made_ready() {
+    assertThat(fetchedAt("one-ring", ".check"))
+        .noneMatch(address -> address.endsWith("calc.js") || address.endsWith("sight.js"));
+    assertThat(fetchedAt("rings-at-heights", "#exercise-plan-owl"))
+        .anyMatch(address -> address.endsWith("sight.js"));
+  }
+
   @Test
   void a_branch_turns_round_and_back() {
     at("your-camera");
