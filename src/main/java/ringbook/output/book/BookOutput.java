@@ -41,7 +41,9 @@ public final class BookOutput implements Output {
     BookFonts fonts = BookFonts.liberation();
     Document print = PrintDocument.of(xhtml(course));
     Letters.check(print, fonts);
-    PressedPages book = BookPress.press(print, fonts, course.info());
+    FormulaDrawer drawer = new FormulaDrawer();
+    PageFlow.arrange(print, fonts, drawer);
+    PressedPages book = BookPress.press(print, fonts, course.info(), pdf -> {}, drawer);
     Files.write(folder.resolve(FILE), book.bytes());
     return book.places();
   }

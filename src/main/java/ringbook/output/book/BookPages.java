@@ -3,7 +3,6 @@ package ringbook.output.book;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -116,8 +115,6 @@ public record BookPages(
   public static BookPages of(ComposedCourse course) {
     int stations = course.lessons().size();
     List<Chapter> chapters = course.lessons().stream().map(l -> chapter(l, stations)).toList();
-    List<ComposedQuantity> byName = new ArrayList<>(course.quantities());
-    byName.sort(Comparator.comparing(q -> IndexOrder.filed(q.name())));
     return new BookPages(
         course.info(),
         LocalDate.parse(course.info().date()).format(PLAIN_DATE),
@@ -132,7 +129,7 @@ public record BookPages(
             .toList(),
         course.quantities().stream().filter(ComposedQuantity::stated).toList(),
         course.quantities().stream().filter(q -> !q.stated()).map(Entry::of).toList(),
-        byName);
+        IndexOrder.sorted(course.quantities(), ComposedQuantity::name));
   }
 
   private static Stream<Drawing> crowded(List<Piece> pieces) {

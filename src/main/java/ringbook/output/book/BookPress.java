@@ -53,7 +53,8 @@ final class BookPress {
     }
   }
 
-  private static PdfRendererBuilder builder(
+  /** Sets up the page maker, which draws nothing before it is told to. */
+  static PdfRendererBuilder builder(
       Document print, BookFonts fonts, PDDocument pdf, SVGDrawer drawer, BookWarnings warnings)
       throws IOException {
     PdfRendererBuilder builder = new PdfRendererBuilder();

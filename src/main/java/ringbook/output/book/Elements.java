@@ -37,6 +37,17 @@ final class Elements {
     }
   }
 
+  /** The elements directly below {@code parent}. */
+  static List<Element> children(Element parent) {
+    List<Element> children = new ArrayList<>();
+    for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element element) {
+        children.add(element);
+      }
+    }
+    return children;
+  }
+
   /** Whether the {@code class} attribute holds this word. */
   static boolean hasClass(Element element, String word) {
     return (" " + element.getAttribute("class") + " ").contains(" " + word + " ");
@@ -49,6 +60,6 @@ final class Elements {
 
   /** The text of an element with each run of white space as one space. */
   static String text(Element element) {
-    return element.getTextContent().strip().replaceAll("\\s+", " ");
+    return element.getTextContent().strip().replaceAll("[\\s\u00a0]+", " ");
   }
 }

@@ -23,9 +23,8 @@ final class PrintIndex {
       }
     }
     for (Element entry : Elements.named(root, "span")) {
-      for (String use : uses.getOrDefault(entry.getAttribute("data-index"), List.of())) {
-        entry.appendChild(entry.getOwnerDocument().createTextNode(", "));
-        entry.appendChild(pageLink(entry.getOwnerDocument(), use));
+      if (entry.hasAttribute("data-index")) {
+        list(entry, uses.getOrDefault(entry.getAttribute("data-index"), List.of()));
       }
       if (entry.hasAttribute("data-uses")) {
         leadBack(entry, uses.getOrDefault(entry.getAttribute("data-uses"), List.of()));
@@ -40,13 +39,36 @@ final class PrintIndex {
       return;
     }
     Document document = entry.getOwnerDocument();
-    entry.appendChild(
-        document.createTextNode(uses.size() > 1 ? "Used on pages " : "Used on page "));
-    for (String use : uses) {
-      entry.appendChild(document.createTextNode(use.equals(uses.get(0)) ? "" : ", "));
-      entry.appendChild(pageLink(document, use));
+    entry.appendChild(document.createTextNode("Used on "));
+    Element first = document.createElementNS(entry.getNamespaceURI(), "span");
+    first.setAttribute("class", "unbroken");
+    first.appendChild(document.createTextNode(uses.size() > 1 ? "pages\u00a0" : "page\u00a0"));
+    Element page = pageLink(document, uses.get(0));
+    first.appendChild(page);
+    entry.appendChild(first);
+    Element last = list(entry, uses.subList(1, uses.size()));
+    if (uses.size() > 1) {
+      page.setAttribute(PrintPunctuation.SIGNS_BEHIND, ",");
+      last.setAttribute(PrintPunctuation.SIGNS_BEHIND, ".");
+    } else {
+      page.setAttribute(PrintPunctuation.SIGNS_BEHIND, ".");
     }
-    entry.appendChild(document.createTextNode("."));
+  }
+
+  /**
+   * Adds the pages with commas between them, each on the line of the page before it.
+   *
+   * @return the last element of the entry
+   */
+  private static Element list(Element entry, List<String> uses) {
+    for (String use : uses) {
+      if (entry.getLastChild() instanceof Element before) {
+        before.setAttribute(PrintPunctuation.SIGNS_BEHIND, ",");
+      }
+      entry.appendChild(entry.getOwnerDocument().createTextNode(" "));
+      entry.appendChild(pageLink(entry.getOwnerDocument(), use));
+    }
+    return (Element) entry.getLastChild();
   }
 
   private static void gather(Element lesson, Map<String, List<String>> uses) {

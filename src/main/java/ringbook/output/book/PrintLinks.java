@@ -8,8 +8,9 @@ import org.w3c.dom.Node;
 import ringbook.course.ComposedCourse;
 
 /**
- * Turns links inside the course into links inside the book. The style sheet adds the page number to
- * those of class {@code see}, and the address to those of class {@code outside}.
+ * Turns links inside the course into links inside the book. Behind those of class {@code see} comes
+ * one of class {@code at-page}, which the style sheet fills with the page and does not break; it adds
+ * the address to those of class {@code outside}.
  */
 final class PrintLinks {
 
@@ -34,6 +35,9 @@ final class PrintLinks {
         link.setAttribute("href", "#" + target);
         if (!quiet(link)) {
           Elements.addClass(link, "see");
+          link.getParentNode().insertBefore(atPage(link, target), link.getNextSibling());
+          link.getParentNode()
+              .insertBefore(link.getOwnerDocument().createTextNode(" "), link.getNextSibling());
         }
       } else if (!href.isEmpty() && !href.startsWith("#")) {
         Elements.addClass(link, href.equals(Elements.text(link)) ? "address" : "outside");
@@ -44,6 +48,13 @@ final class PrintLinks {
             "the link '" + Elements.text(link) + "' to '" + href + "' leads nowhere in the book");
       }
     }
+  }
+
+  private static Element atPage(Element link, String target) {
+    Element page = link.getOwnerDocument().createElementNS(link.getNamespaceURI(), "a");
+    page.setAttribute("href", "#" + target);
+    page.setAttribute("class", "at-page");
+    return page;
   }
 
   /** Leaves the words of links without the links, but for those that name something on the page. */

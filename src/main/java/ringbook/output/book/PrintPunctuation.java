@@ -9,10 +9,13 @@ import org.w3c.dom.Node;
 /** Keeps the sign behind a value on the value's line: the page maker would break before it. */
 final class PrintPunctuation {
 
+  /** Attribute of a link that the style fills: what it sets behind the page, on the same line. */
+  static final String SIGNS_BEHIND = "data-signs";
+
   private static final Pattern SIGNS = Pattern.compile("^(?:[.,;:?!)\\]”…]|’\\p{L}*)+");
 
   /** Links that the style puts something behind: a page, or the whole address. */
-  private static final List<String> FOLLOWED = List.of("see", "turn", "outside", "page");
+  private static final List<String> FOLLOWED = List.of("see", "at-page", "turn", "outside", "page");
 
   private PrintPunctuation() {}
 
@@ -26,14 +29,14 @@ final class PrintPunctuation {
   static void join(Element root) {
     for (Element value : Elements.all(root)) {
       boolean joined = isJoined(value);
-      if ((joined || Elements.hasClass(value, "see"))
+      if ((joined || Elements.hasClass(value, "at-page"))
           && value.getNextSibling() instanceof org.w3c.dom.Text text) {
         Matcher signs = SIGNS.matcher(text.getData());
         if (signs.find()) {
           if (joined) {
             append(value, signs.group());
           } else {
-            value.setAttribute("data-signs", signs.group());
+            value.setAttribute(SIGNS_BEHIND, signs.group());
           }
           text.setData(text.getData().substring(signs.end()));
         }

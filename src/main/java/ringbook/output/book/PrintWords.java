@@ -6,10 +6,21 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.Text;
 
-/** Sets negative numbers as a printer does: with a minus sign, as formulas have it. */
+/**
+ * Sets words as a printer does: negative numbers with a minus sign, as formulas have it; a number
+ * on the line of its unit or of the word that it numbers.
+ */
 final class PrintWords {
 
   private static final Pattern NEGATIVE = Pattern.compile("(?<=^|[\\s\\u00a0(])-(?=[0-9])");
+
+  /** A word and its number, a number and its unit; the space between the two. */
+  private static final Pattern TOGETHER =
+      Pattern.compile(
+          "(?<=\\b(?:[Pp]age|[Pp]ages|[Ll]esson|[Ll]essons|[Ee]xercise|Figure|Table|Question|Step))"
+              + "\\s+(?=[0-9])"
+              + "|(?<=[0-9]) (?=(?:[mcµk]?m|mm²|[mµ]?s|min|h|px|[kMG]B|[MG]?Hz|k?g|lx|W|V|EV|%|°)"
+              + "(?![\\p{L}0-9]))");
 
   /** What is typed or read as it stands, and what shows nothing. */
   private static final List<String> KEPT = List.of("code", "pre", "style", "title", "desc");
@@ -21,7 +32,8 @@ final class PrintWords {
       if (!KEPT.contains(element.getNodeName())) {
         for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
           if (child instanceof Text text) {
-            text.setData(NEGATIVE.matcher(text.getData()).replaceAll("\u2212"));
+            String signed = NEGATIVE.matcher(text.getData()).replaceAll("\u2212");
+            text.setData(TOGETHER.matcher(signed).replaceAll("\u00a0"));
           }
         }
       }

@@ -3,7 +3,6 @@ package ringbook.output.ebook;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -172,8 +171,6 @@ public record EbookPages(
           .add(entry(quantity, uses.getOrDefault(quantity.key(), List.of())));
     }
     groups.values().removeIf(List::isEmpty);
-    List<Entry> byName = new ArrayList<>(groups.values().stream().flatMap(List::stream).toList());
-    byName.sort(Comparator.comparing(e -> IndexOrder.filed(e.quantity().name())));
     CourseInfo info = course.info();
     return new EbookPages(
         info,
@@ -183,7 +180,8 @@ public record EbookPages(
         List.copyOf(leaves),
         List.copyOf(solved),
         groups.entrySet().stream().map(g -> new Group(g.getKey(), g.getValue())).toList(),
-        List.copyOf(byName));
+        IndexOrder.sorted(
+            groups.values().stream().flatMap(List::stream).toList(), e -> e.quantity().name()));
   }
 
   private static String group(ComposedQuantity quantity) {

@@ -80,8 +80,8 @@ class PrintDocumentTest {
             "<section id=\"lesson-ring\"><p>as <a href=\"course:ring\">one ring</a>), or"
                 + " <a href=\"course:ring\">there</a> too</p></section>");
     assertThat(Elements.named(root, "a"))
-        .extracting(a -> a.getAttribute("data-signs"))
-        .containsExactly("),", "");
+        .extracting(a -> a.getAttribute("class") + " " + a.getAttribute("data-signs"))
+        .containsExactly("see ", "at-page ),", "see ", "at-page ");
     assertThat(Elements.text(root)).isEqualTo("as one ring or there too");
   }
 
@@ -91,6 +91,29 @@ class PrintDocumentTest {
         print(
             "<p>from <data>-17°</data> or (-5°) to 2026-11-02: <code>arc -3</code> f-number.</p>");
     assertThat(Elements.text(root)).isEqualTo("from −17° or (−5°) to 2026-11-02: arc -3 f-number.");
+  }
+
+  @Test
+  void a_number_stays_with_its_unit_and_with_the_word_it_numbers() throws IOException {
+    Element root =
+        print("<p>From lesson 3, page\n44: 36 by 24 mm, 9 s, 60 % of 4 men. <code>3 mm</code></p>");
+    assertThat(Elements.named(root, "p").get(0).getTextContent())
+        .isEqualTo("From lesson~3, page~44: 36 by 24~mm, 9~s, 60~% of 4 men. 3 mm".replace('~', '\u00a0'));
+  }
+
+  @Test
+  void the_pages_of_a_quantity_stand_with_their_commas() throws IOException {
+    Element root =
+        print(
+            "<section class=\"lesson\" id=\"lesson-a\"><data data-key=\"k\">1</data></section>"
+                + "<section class=\"lesson\" id=\"lesson-b\"><data data-key=\"k\">1</data></section>"
+                + "<p id=\"q\"><span data-uses=\"k\"></span></p>"
+                + "<p><span data-index=\"k\"><a class=\"page main\" href=\"#q\"></a></span></p>");
+    assertThat(Elements.named(root, "a"))
+        .extracting(a -> a.getAttribute("href") + a.getAttribute("data-signs"))
+        .containsExactly(
+            "#use-lesson-a-k,", "#use-lesson-b-k.", "#q,", "#use-lesson-a-k,", "#use-lesson-b-k");
+    assertThat(Elements.text(root)).endsWith("Used on pages ");
   }
 
   @Test
@@ -144,6 +167,7 @@ class PrintDocumentTest {
                 + "<a href=\"course:ring#owl\"/><a href=\"course:quantities\"/>"
                 + "<a href=\"course:quantities#ring.photos\"/><a href=\"https://example.org\"/>");
     assertThat(Elements.named(root, "a"))
+        .filteredOn(a -> !Elements.hasClass(a, "at-page"))
         .extracting(a -> a.getAttribute("href") + " " + a.getAttribute("class"))
         .containsExactly(
             "#lesson-ring see",
