@@ -153,8 +153,8 @@ final class FlowPages {
 
   /**
    * Gives the summary company if it would stand on the last page alone: it joins the exercises on
-   * the page before, set closer; or takes the last one along, if that leaves no large gap; or stands
-   * at the foot of an earlier page among the exercises.
+   * the page before, set closer; or takes the last one along, if that leaves no large gap; or
+   * stands at the foot of an earlier page among the exercises.
    */
   void placeSummary() {
     int last = placed.size() - 1;
@@ -181,7 +181,9 @@ final class FlowPages {
     return false;
   }
 
-  /** Sets the summary at the foot of the page before that of the unit {@code i}, if it can stand. */
+  /**
+   * Sets the summary at the foot of the page before that of the unit {@code i}, if it can stand.
+   */
   private boolean joined(int last, int i) {
     FlowUnit summary = placed.get(last).unit();
     Placed before = placed.get(i - 1);
@@ -211,8 +213,7 @@ final class FlowPages {
 
   private static void keepTogether(FlowUnit exercise, FlowUnit summary) {
     Element first = exercise.first();
-    Element kept =
-        first.getOwnerDocument().createElementNS(first.getNamespaceURI(), "div");
+    Element kept = first.getOwnerDocument().createElementNS(first.getNamespaceURI(), "div");
     kept.setAttribute("class", "kept");
     first.getParentNode().insertBefore(kept, first);
     Node node = first;

@@ -9,8 +9,8 @@ import ringbook.course.ComposedCourse;
 
 /**
  * Turns links inside the course into links inside the book. Behind those of class {@code see} comes
- * one of class {@code at-page}, which the style sheet fills with the page and does not break; it adds
- * the address to those of class {@code outside}.
+ * one of class {@code at-page}, which the style sheet fills with the page and does not break; it
+ * adds the address to those of class {@code outside}.
  */
 final class PrintLinks {
 

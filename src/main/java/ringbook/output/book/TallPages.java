@@ -16,8 +16,8 @@ import org.w3c.dom.Node;
 import org.w3c.dom.Text;
 
 /**
- * Sets the lessons once on pages without end, to learn how high each block is. Nothing is drawn, and
- * what stands behind the lessons is left out: this takes a fraction of the time of the book.
+ * Sets the lessons once on pages without end, to learn how high each block is. Nothing is drawn,
+ * and what stands behind the lessons is left out: this takes a fraction of the time of the book.
  */
 final class TallPages {
 

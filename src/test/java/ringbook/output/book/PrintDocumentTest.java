@@ -98,17 +98,19 @@ class PrintDocumentTest {
     Element root =
         print("<p>From lesson 3, page\n44: 36 by 24 mm, 9 s, 60 % of 4 men. <code>3 mm</code></p>");
     assertThat(Elements.named(root, "p").get(0).getTextContent())
-        .isEqualTo("From lesson~3, page~44: 36 by 24~mm, 9~s, 60~% of 4 men. 3 mm".replace('~', '\u00a0'));
+        .isEqualTo(
+            "From lesson~3, page~44: 36 by 24~mm, 9~s, 60~% of 4 men. 3 mm".replace('~', '\u00a0'));
   }
 
   @Test
   void the_pages_of_a_quantity_stand_with_their_commas() throws IOException {
     Element root =
         print(
-            "<section class=\"lesson\" id=\"lesson-a\"><data data-key=\"k\">1</data></section>"
-                + "<section class=\"lesson\" id=\"lesson-b\"><data data-key=\"k\">1</data></section>"
-                + "<p id=\"q\"><span data-uses=\"k\"></span></p>"
-                + "<p><span data-index=\"k\"><a class=\"page main\" href=\"#q\"></a></span></p>");
+            "<section class=\"lesson\" id=\"lesson-a\"><data"
+                + " data-key=\"k\">1</data></section><section class=\"lesson\""
+                + " id=\"lesson-b\"><data data-key=\"k\">1</data></section><p id=\"q\"><span"
+                + " data-uses=\"k\"></span></p><p><span data-index=\"k\"><a class=\"page main\""
+                + " href=\"#q\"></a></span></p>");
     assertThat(Elements.named(root, "a"))
         .extracting(a -> a.getAttribute("href") + a.getAttribute("data-signs"))
         .containsExactly(
