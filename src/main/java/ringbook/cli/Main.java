@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.util.Locale;
 import picocli.CommandLine;
@@ -103,6 +104,11 @@ public final class Main implements Runnable {
     }
     if (fault instanceof AccessDeniedException denied) {
       return "no permission to use " + denied.getFile();
+    }
+    if (fault instanceof InvalidPathException name) {
+      return "this machine cannot name a file '"
+          + name.getInput()
+          + "'; for letters that English lacks, run with LANG=C.UTF-8 or another UTF-8 language";
     }
     if (fault instanceof IOException) {
       return "a file could not be read or written: " + fault.getMessage();

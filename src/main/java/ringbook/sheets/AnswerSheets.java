@@ -105,7 +105,7 @@ public final class AnswerSheets implements Closeable {
     whole.mark(PdfSheet.lookAt());
     byte[] start = whole.readNBytes(PdfSheet.lookAt());
     whole.reset();
-    if (PdfSheet.isMeant(start)) {
+    if (PdfSheet.isMeant(start) || PdfSheet.isNamed(file)) {
       new PdfSheet(file, intake, faults, course).read(whole);
       return;
     }

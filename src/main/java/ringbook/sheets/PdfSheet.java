@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.IdentityHashMap;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
@@ -16,6 +18,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
@@ -57,6 +60,11 @@ final class PdfSheet {
     return new String(start, StandardCharsets.ISO_8859_1).contains("%PDF-");
   }
 
+  /** Whether a file is named as a PDF, whatever is in it. */
+  static boolean isNamed(String file) {
+    return file.toLowerCase(Locale.ROOT).endsWith(".pdf");
+  }
+
   /** How many bytes {@link #isMeant} looks at. */
   static int lookAt() {
     return START;
@@ -66,6 +74,8 @@ final class PdfSheet {
     byte[] bytes = in.readNBytes(LARGEST + 1);
     if (bytes.length > LARGEST) {
       fault("this PDF is too large for a worksheet", "hand in the worksheet alone");
+    } else if (!isMeant(Arrays.copyOf(bytes, Math.min(bytes.length, START)))) {
+      fault("this file is named as a PDF, but there is none in it", AGAIN);
     } else if (!ends(bytes)) {
       damaged();
     } else {
@@ -132,12 +142,20 @@ final class PdfSheet {
       return;
     }
     String numbers = value(form, WorksheetFields.NUMBERS);
+    boolean none = true;
     for (PDField field : form.getFieldTree()) {
       String name = field.getFullyQualifiedName();
       if (!name.startsWith("@") && !field.getValueAsString().isBlank()) {
         String answer = field.getValueAsString().replace('\r', '\n').replace('\n', ' ');
         intake.take(new SheetRow(learner, name, answer, numbers), Position.ofFile(file));
+        none = false;
       }
+    }
+    if (none) {
+      fault(
+          "the worksheet of " + Quote.of(learner) + " has no answers in it",
+          "where some were written, the file was not saved with them: save it in the viewer, then"
+              + " hand that file in");
     }
   }
 
@@ -150,18 +168,38 @@ final class PdfSheet {
   private void noForm(PDDocument pdf) throws IOException {
     PDFTextStripper stripper = new PDFTextStripper();
     stripper.setEndPage(PAGES_TO_SEARCH);
+    String text = stripper.getText(pdf);
     boolean ours = false;
-    for (String word : stripper.getText(pdf).split("\\s+", -1)) {
+    for (String word : text.split("\\s+", -1)) {
       ours |= intake.knows(word);
     }
     if (ours) {
       fault(
-          "this worksheet is flattened: its fields became part of the picture",
-          "save it in the viewer instead of printing it to a file, or write the answers into a"
-              + " table");
+          "this PDF shows exercises but has no fields to read: it is a flattened worksheet, or"
+              + " none",
+          "save a worksheet in the viewer instead of printing it to a file, or write its answers"
+              + " into a table");
+    } else if (text.isBlank() && holdsPicture(pdf)) {
+      fault(
+          "this PDF is a picture, such as a scan: no answers can be read in it",
+          "write its answers into a table");
     } else {
       fault("this PDF is foreign: it is no worksheet of a course", "take it out of the folder");
     }
+  }
+
+  private static boolean holdsPicture(PDDocument pdf) throws IOException {
+    for (int i = 0; i < Math.min(PAGES_TO_SEARCH, pdf.getNumberOfPages()); i++) {
+      PDResources resources = pdf.getPage(i).getResources();
+      if (resources != null) {
+        for (COSName name : resources.getXObjectNames()) {
+          if (resources.isImageXObject(name)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
   }
 
   /** Whether anything reachable from {@code root} is an action that runs something. */

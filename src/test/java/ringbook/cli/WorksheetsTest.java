@@ -3,6 +3,7 @@ package ringbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -14,14 +15,18 @@ import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionJavaScript;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import ringbook.course.compose.CourseSources;
 import ringbook.exercises.Exercise;
 import ringbook.exercises.ExerciseSource;
@@ -142,15 +147,22 @@ final class WorksheetsTest {
   /**
    * {@code filled-in-a-browser.pdf} is the sheet of lesson 4, typed into key by key in the viewer
    * of a Gecko browser (version 153, by WebDriver BiDi) and saved by that viewer, with letters
-   * outside Latin-1 in the name; the table beside it holds what was typed.
+   * outside Latin-1 in the name; the table beside it holds what was typed. {@code
+   * filled-in-chromium.pdf} is the same sheet, typed into from field to field by the tab key in
+   * Chromium's viewer (version 156) and saved there with its changes.
    */
-  @Test
-  void a_worksheet_filled_in_the_viewer_of_a_browser_is_marked_as_a_table_with_its_answers() {
-    String place = "src/test/resources/ringbook/cli/filled-in-a-browser.";
+  @ParameterizedTest
+  @CsvSource({
+    "filled-in-a-browser, Zoë Łukasz, 7 of 7",
+    "filled-in-chromium, Çağla Şahin-Łukasz, 8 of 8"
+  })
+  void a_worksheet_filled_in_the_viewer_of_a_browser_is_marked_as_a_table_with_its_answers(
+      String name, String learner, String answered) {
+    String place = "src/test/resources/ringbook/cli/" + name + ".";
     Shell filled = Shell.run("mark", place + "pdf");
     Shell written = Shell.run("mark", place + "csv", "--numbers", "book");
     assertThat(filled.err()).isEmpty();
-    assertThat(filled.out()).isEqualTo(written.out()).contains("Zoë Łukasz", "7 of 7");
+    assertThat(filled.out()).isEqualTo(written.out()).contains(learner, answered);
     assertThat(filled.code()).isZero();
   }
 
@@ -209,6 +221,18 @@ final class WorksheetsTest {
             }));
     byte[] whole = Files.readAllBytes(in.resolve("good.pdf"));
     Files.write(in.resolve("half.pdf"), java.util.Arrays.copyOf(whole, whole.length / 2));
+    Files.write(in.resolve("no-head.pdf"), java.util.Arrays.copyOfRange(whole, 2000, whole.length));
+    Files.write(in.resolve("empty.pdf"), new byte[0]);
+    Files.write(in.resolve("unanswered.pdf"), changed(sheet, pdf -> fill(pdf, "Bo", Map.of())));
+    try (PDDocument scan = new PDDocument()) {
+      PDPage page = new PDPage();
+      scan.addPage(page);
+      BufferedImage picture = new BufferedImage(8, 8, BufferedImage.TYPE_BYTE_GRAY);
+      try (PDPageContentStream ink = new PDPageContentStream(scan, page)) {
+        ink.drawImage(LosslessFactory.createFromImage(scan, picture), 0, 0, 600, 800);
+      }
+      scan.save(in.resolve("scan.pdf").toFile());
+    }
     try (PDDocument other = new PDDocument()) {
       other.addPage(new PDPage());
       other.save(in.resolve("other.pdf").toFile());
@@ -230,15 +254,20 @@ final class WorksheetsTest {
     assertThat(err.lines())
         .containsExactlyInAnyOrder(
             "course.pdf: error: this worksheet belongs to the course 'Another'",
-            "flat.pdf: error: this worksheet is flattened: its fields became part of the picture",
+            "empty.pdf: error: this file is named as a PDF, but there is none in it",
+            "flat.pdf: error: this PDF shows exercises but has no fields to read: it is a"
+                + " flattened worksheet, or none",
             "half.pdf: error: this PDF is damaged: it ends too early or its parts do not fit",
             "locked.pdf: error: this PDF is encrypted",
+            "no-head.pdf: error: this file is named as a PDF, but there is none in it",
             "noname.pdf: error: the worksheet has no name on it",
             "open-locked.pdf: error: this PDF is encrypted",
             "other.pdf: error: this PDF is foreign: it is no worksheet of a course",
             "script.pdf: error: this PDF is scripted: it holds actions that run, send or fetch"
                 + " something; nothing was run or read",
-            "8 problems.");
+            "scan.pdf: error: this PDF is a picture, such as a scan: no answers can be read in it",
+            "unanswered.pdf: error: the worksheet of Bo has no answers in it",
+            "12 problems.");
     assertThat(shell.code()).isEqualTo(Main.PROBLEMS);
     assertThat(shell.out()).contains("Ida      1 of 1    1      1");
   }

@@ -3,6 +3,8 @@ package ringbook.output.pack;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
@@ -72,9 +74,7 @@ final class FormFields implements LastStep {
       fields.add(fixed(WorksheetFields.LEARNER, learner, "Name"));
     }
     for (PDPage page : pdf.getPages()) {
-      COSArray annotations = page.getCOSObject().getCOSArray(COSName.ANNOTS);
-      for (int i = 0; annotations != null && i < annotations.size(); i++) {
-        COSDictionary link = (COSDictionary) annotations.getObject(i);
+      for (COSDictionary link : inReadingOrder(page)) {
         COSDictionary action = link.getCOSDictionary(COSName.A);
         String target = action == null ? null : action.getString(COSName.URI);
         if (target != null && target.startsWith(PagePress.FIELD)) {
@@ -87,6 +87,30 @@ final class FormFields implements LastStep {
     form.getCOSObject().setItem(COSName.FIELDS, fields);
     pdf.getDocumentCatalog().setAcroForm(form);
     FormTags.add(pdf.getDocumentCatalog().getStructureTreeRoot().getCOSObject());
+  }
+
+  /**
+   * The annotations of a page, which it has in this order from now on. The page maker writes blocks
+   * before what stands in a line, and some viewers go by the list, whatever {@code Tabs} says.
+   */
+  private static List<COSDictionary> inReadingOrder(PDPage page) {
+    COSArray annotations = page.getCOSObject().getCOSArray(COSName.ANNOTS);
+    List<COSDictionary> order = new ArrayList<>();
+    for (int i = 0; annotations != null && i < annotations.size(); i++) {
+      order.add((COSDictionary) annotations.getObject(i));
+    }
+    order.sort(
+        Comparator.<COSDictionary>comparingDouble(one -> -Math.rint(box(one).getUpperRightY()))
+            .thenComparingDouble(one -> box(one).getLowerLeftX()));
+    if (annotations != null) {
+      annotations.clear();
+      order.forEach(annotations::add);
+    }
+    return order;
+  }
+
+  private static PDRectangle box(COSDictionary annotation) {
+    return new PDRectangle((COSArray) annotation.getDictionaryObject(COSName.RECT));
   }
 
   /** A field without a place on the page that says what the sheet is. */
@@ -115,7 +139,7 @@ final class FormFields implements LastStep {
     link.setString(COSName.DA, LOOK);
     link.setInt(COSName.F, 4);
     link.setItem(COSName.P, page);
-    PDRectangle box = new PDRectangle((COSArray) link.getDictionaryObject(COSName.RECT));
+    PDRectangle box = box(link);
     PDAppearanceStream empty = new PDAppearanceStream(pdf);
     empty.setBBox(new PDRectangle(box.getWidth(), box.getHeight()));
     empty.setResources(new PDResources());
