@@ -8,6 +8,7 @@ import ringbook.shots.SceneDetails;
 import ringbook.shots.SceneField;
 import ringbook.shots.SceneField.NumberField;
 import ringbook.units.Numbers;
+import ringbook.units.Unit;
 
 /** The entries that the scene states, one for each of its number fields. */
 final class Givens {
@@ -54,8 +55,8 @@ final class Givens {
       return given.text(si);
     }
     String symbol = given.unit().symbol();
-    return Numbers.significant(given.unit().fromSi(si), 3)
-        + (symbol.isEmpty() ? "" : "\u00a0" + symbol);
+    String space = symbol.isEmpty() || given.unit() == Unit.DEGREE ? "" : "\u00a0";
+    return Numbers.significant(given.unit().fromSi(si), 3) + space + symbol;
   }
 
   /** What may be written; sensor and lens follow from each other where only one is written. */

@@ -61,6 +61,7 @@ final class LengthTextTest {
         + " said.'",
     "kit.barError, 0.001 mm to 10 mm, 'Stated for the group; 0.1 mm where nothing is said.'",
     "aim.step, 1° to 120°, Stated for the group.",
+    "kit.polariserError, 0° to 90°, 'Stated for the group; 3° where nothing is said.'",
   })
   void limits_and_usual_values_are_told_in_inches(String key, String range, String meaning) {
     Quantity quantity = INCHES.get(key);

@@ -101,11 +101,19 @@ final class EbookFiles {
     model.put("book", book);
     model.put("title", title);
     model.put("uuid", identity(book.info()));
-    return templates.fill("ebook/" + template, model);
+    return EbookWords.set(templates.fill("ebook/" + template, model));
   }
 
-  /** The same for the same edition, another one for a new date. */
+  /** The same for the same edition, evaluated or not; another one for a new date. */
   private static String identity(CourseInfo info) {
-    return UUID.nameUUIDFromBytes(info.toString().getBytes(StandardCharsets.UTF_8)).toString();
+    List<String> edition =
+        List.of(
+            info.title(),
+            info.subtitle(),
+            info.organiser(),
+            info.date(),
+            info.language(),
+            info.group());
+    return UUID.nameUUIDFromBytes(edition.toString().getBytes(StandardCharsets.UTF_8)).toString();
   }
 }

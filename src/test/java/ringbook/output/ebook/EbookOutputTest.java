@@ -51,6 +51,8 @@ class EbookOutputTest {
    */
   private static final String PAGE_BREAKS = "[role=doc-pagebreak]";
 
+  private static final Pattern HYPHEN = Pattern.compile("[\\s(\\u00a0]-[0-9][^\\s]*");
+
   /** WCAG 2.1, success criterion 1.4.12. */
   private static final String WIDE_SPACING =
       "const s = document.createElementNS('http://www.w3.org/1999/xhtml', 'style');"
@@ -249,6 +251,19 @@ class EbookOutputTest {
             "<meta property=\"schema:accessibilityFeature\">pageBreakMarkers<",
             "<dc:source>book.pdf of “Round the pot”, edition of ",
             "<meta property=\"pageBreakSource\">book.pdf of “Round the pot”, edition of ");
+  }
+
+  @Test
+  void negative_numbers_have_a_minus_sign_but_not_where_they_are_typed() throws IOException {
+    assertThat(EbookWords.set("<p title=\"a -5\">at -5° (-7) a -b<code>x -5</code> -5</p>"))
+        .isEqualTo("<p title=\"a -5\">at −5° (−7) a -b<code>x -5</code> −5</p>");
+    List<String> hyphens = new ArrayList<>();
+    for (Path page : pages()) {
+      String text =
+          Files.readString(page).replaceAll("(?s)<(code|title|desc).*?</\\1>|<[^>]*>", "");
+      HYPHEN.matcher(text).results().forEach(m -> hyphens.add(page.getFileName() + m.group()));
+    }
+    assertThat(hyphens).isEmpty();
   }
 
   /** EPUB Accessibility 1.1, sections 4.1 and 4.2 (of memory): who evaluates makes the claim. */
