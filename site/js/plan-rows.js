@@ -296,7 +296,7 @@
     meter.setAttribute("aria-label", "Share shown well, in percent");
     judged.lacks.forEach(function (words) { part(look, "p", "lack", words); });
     if (judged.passes) {
-      part(look, "p", "lack", "The plan passes.");
+      part(look, "p", "lack", "The plan passes." + (judged.focus ? " " + judged.focus : ""));
     }
     if (judged.figure) {
       var drawing = part(look, "div", "drawing");

@@ -74,6 +74,7 @@ final class PlanJson {
     out.member("covered", percent(task.terms().covered()));
     out.name("passes").value(check.passes());
     out.member("lacks", check.lacks().stream().map(PlanCheck.Lack::words).toList());
+    out.member("focus", check.focusWords());
     if (check.coverage().isPresent()) {
       String name = reckoning.scene().subject().name();
       out.name("figure");

@@ -61,20 +61,26 @@ final class PlanJudge {
     laid.legs().forEach(this::reach);
     written.runs().forEach(this::step);
     if (taken.isEmpty()) {
-      return new PlanCheck(laid.photos(), 0, 0, lacks, Optional.empty());
+      return new PlanCheck(laid.photos(), 0, 0, lacks, List.of(), Optional.empty());
     }
     ShotPlan plan = new ShotPlan(taken);
     PlanSeen seen = PlanSeen.of(ground, ground.coverage(plan));
+    List<String> focus = List.of();
     if (seen.together() < covered && lacks.isEmpty()) {
-      PlanSeen sharp = PlanSeen.of(ground, PlanFocus.set(plan, seen.coverage()));
-      seen = sharp.together() >= covered ? sharp : seen;
+      PlanFocus.Anew anew = PlanFocus.set(plan, seen.coverage());
+      PlanSeen sharp = PlanSeen.of(ground, anew.coverage());
+      if (sharp.together() >= covered) {
+        seen = sharp;
+        focus = anew.runs();
+      }
     }
     boolean passes = seen.together() >= covered;
     if (!passes && lacks.isEmpty()) {
       lacks.add(found(plan, seen.coverage(), seen.shown(), seen.loose() > 0));
     }
     double shown = passes ? seen.together() : seen.shown();
-    return new PlanCheck(laid.photos(), seen.loose(), shown, lacks, Optional.of(seen.coverage()));
+    return new PlanCheck(
+        laid.photos(), seen.loose(), shown, lacks, focus, Optional.of(seen.coverage()));
   }
 
   private void focus() {

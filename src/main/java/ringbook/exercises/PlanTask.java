@@ -179,7 +179,8 @@ public final class PlanTask implements Task {
                 model.check().photos()
                     + " photographs; they show "
                     + PlanJudge.percent(model.check().shown())
-                    + " of what can be seen at all well.")
+                    + " of what can be seen at all well."
+                    + asides(model.check()))
         .orElse("");
   }
 
@@ -226,7 +227,13 @@ public final class PlanTask implements Task {
         + " photographs are more than it takes; up to "
         + most
         + " earn full marks."
-        + loose(check);
+        + asides(check);
+  }
+
+  /** What is said of a plan that passes: which focus it needs, what of it is of no use. */
+  static String asides(PlanCheck check) {
+    String focus = check.focusWords();
+    return loose(check) + (focus.isEmpty() ? "" : " " + focus);
   }
 
   /** What is said of photographs that are joined to no others; nothing without any. */

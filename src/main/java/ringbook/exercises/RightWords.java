@@ -1,5 +1,6 @@
 package ringbook.exercises;
 
+import java.util.Optional;
 import ringbook.plans.WrittenPlan;
 
 /** What a learner is told whose answer is right, for each kind of task. */
@@ -50,17 +51,15 @@ final class RightWords implements Task.Cases<String> {
 
   @Override
   public String plan(PlanTask task) {
-    String loose =
-        WrittenPlan.read(written)
-            .plan()
-            .map(plan -> PlanTask.loose(task.check(plan, exercise.reckoning())))
-            .orElse("");
-    return (loose.isEmpty()
+    Optional<PlanCheck> check =
+        WrittenPlan.read(written).plan().map(plan -> task.check(plan, exercise.reckoning()));
+    boolean whole = check.map(found -> found.loose() == 0).orElse(true);
+    return (whole
             ? "Right: it shows what was asked for, hangs together, and takes no more than "
             : "Right: what hangs together of it shows what was asked for, and it takes no more than"
                 + " ")
         + task.most(exercise.reckoning())
         + " photographs."
-        + loose;
+        + check.map(PlanTask::asides).orElse("");
   }
 }

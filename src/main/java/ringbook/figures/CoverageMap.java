@@ -20,17 +20,26 @@ import ringbook.units.Unit;
 public final class CoverageMap {
 
   private static final double WIDTH = 560;
+
+  /** Room for the names of the rows, more where they are long. */
   private static final double LEFT = 128;
+
+  private static final double WIDEST_LEFT = 210;
   private static final double TOP = 40;
   private static final double ROW = 22;
   private static final int COLUMNS = 18;
   private static final int STEPS = 6;
+
+  /** More rows would make letters too small where a page holds the whole drawing. */
+  private static final int MOST_ROWS = 36;
+
   private static final int[] FROM = {1, Limits.VIEWS, 8, 16, 30};
 
   private final Coverage coverage;
   private final Patches patches;
   private final String name;
   private final List<Row> rows = new ArrayList<>();
+  private final double left;
 
   /** A band of one part between two heights above the table. */
   private static final class Row {
@@ -55,10 +64,18 @@ public final class CoverageMap {
     this.coverage = coverage;
     this.name = name;
     patches = coverage.seeing().surface().patches();
-    for (int part = 0; part < patches.parts().size(); part++) {
-      addRows(part);
+    for (int most = STEPS; most >= 1 && (rows.isEmpty() || rows.size() > MOST_ROWS); most--) {
+      rows.clear();
+      for (int part = 0; part < patches.parts().size(); part++) {
+        addRows(part, most);
+      }
     }
     rows.sort((a, b) -> Double.compare(b.low + b.high, a.low + a.high));
+    double room = LEFT;
+    for (Row row : rows) {
+      room = Math.max(room, TextWidth.of(rowName(row), Label.SMALL) + 14);
+    }
+    left = Math.min(room, WIDEST_LEFT);
   }
 
   /** For the ledger's standard plan. */
@@ -77,7 +94,7 @@ public final class CoverageMap {
     return new CoverageMap(coverage, name).figure(idPrefix);
   }
 
-  private void addRows(int part) {
+  private void addRows(int part, int most) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     double area = 0;
@@ -92,7 +109,7 @@ public final class CoverageMap {
       return;
     }
     double side = Math.sqrt(patches.area() / patches.count());
-    int bands = (int) Math.max(1, Math.min(STEPS, Math.floor((high - low) / (2 * side))));
+    int bands = (int) Math.max(1, Math.min(most, Math.floor((high - low) / (2 * side))));
     List<Row> found = new ArrayList<>();
     for (int k = bands - 1; k >= 0; k--) {
       double from = low + (high - low) * k / bands;
@@ -125,18 +142,18 @@ public final class CoverageMap {
   private Figure figure(String idPrefix) {
     double height = TOP + ROW * rows.size() + 76;
     SvgWriter svg = new SvgWriter(WIDTH, height, idPrefix);
-    double wide = (WIDTH - LEFT - 12) / COLUMNS;
+    double wide = (WIDTH - left - 12) / COLUMNS;
     svg.text(
         Label.small(
-            "seen from the near side on, as a ring is walked", new Point(LEFT, 18), Anchor.START));
+            "seen from the near side on, as a ring is walked", new Point(left, 18), Anchor.START));
     for (int k = 0; k < rows.size(); k++) {
       Row row = rows.get(k);
       double y = TOP + ROW * k;
-      String label = Sentence.fitted(rowName(row), Label.SMALL, LEFT - 12);
-      svg.text(Label.small(label, new Point(LEFT - 8, y + 15), Anchor.END));
+      String label = Sentence.fitted(rowName(row), Label.SMALL, left - 12);
+      svg.text(Label.small(label, new Point(left - 8, y + 15), Anchor.END));
       for (int c = 0; c < COLUMNS; c++) {
         if (row.area[c] > 0) {
-          cell(svg, new Box(LEFT + wide * c, y, LEFT + wide * (c + 1), y + ROW), row.mean(c));
+          cell(svg, new Box(left + wide * c, y, left + wide * (c + 1), y + ROW), row.mean(c));
         }
       }
     }
@@ -164,22 +181,22 @@ public final class CoverageMap {
   private void drawAxis(SvgWriter svg, double y, double wide) {
     String[] sides = {"near", "right", "far", "left"};
     for (int k = 0; k < 4; k++) {
-      double x = LEFT + wide * COLUMNS * k / 4;
+      double x = left + wide * COLUMNS * k / 4;
       svg.line(new Point(x, y), new Point(x, y + 6), Stroke.THIN);
       svg.text(Label.small(sides[k], new Point(x, y + 19), k == 0 ? Anchor.START : Anchor.MIDDLE));
     }
   }
 
-  private static void drawKey(SvgWriter svg, double y) {
+  private void drawKey(SvgWriter svg, double y) {
     String[] texts = {"0", "1–2", "3–7", "8–15", "16–29", "30 and more"};
-    double x = LEFT;
+    double x = left;
     for (int k = 0; k < texts.length; k++) {
       Fill fill = k == 0 ? Fill.PAPER : Fill.TONES.get(k - 1);
       svg.box(new Box(x, y, x + 16, y + 14), Stroke.solid(Ink.FAINT, 0.6), fill);
       svg.text(Label.small(texts[k], new Point(x + 20, y + 12), Anchor.START));
       x += 32 + TextWidth.of(texts[k], Label.SMALL);
     }
-    svg.text(Label.small("photographs", new Point(LEFT - 8, y + 12), Anchor.END));
+    svg.text(Label.small("photographs", new Point(left - 8, y + 12), Anchor.END));
   }
 
   private String rowName(Row row) {

@@ -12,10 +12,23 @@ import ringbook.plans.PlanWords;
 import ringbook.sheets.PlanReport;
 import ringbook.shots.Leg;
 import ringbook.shots.Station;
+import ringbook.units.Decimal;
 import ringbook.units.Num;
+import ringbook.units.Numbers;
 
 /** A plan as pages to print, with boxes to tick: set by the press of the book. */
 public final class PlanSheet {
+
+  /** Width of the text, as in plan.css. */
+  private static final double WIDE_MM = 178;
+
+  /** What a page has room for above a caption. */
+  private static final double HIGH_MM = 235;
+
+  /** What the first page has room for below findings. */
+  private static final double BELOW_MM = 160;
+
+  private static final String BOX = "viewBox=\"0 0 ";
 
   private final PlanReport report;
   private final PlanWords words;
@@ -59,7 +72,7 @@ public final class PlanSheet {
     // What is walked by comes first, what few look up last.
     int last = figures.size() - 1;
     for (int i = 0; i < last; i++) {
-      drawing(figures.get(i));
+      drawing(figures.get(i), BELOW_MM);
       boolean again = figures.get(i + 1).tableRows().equals(figures.get(i).tableRows());
       if (!again) {
         numbers(figures.get(i));
@@ -67,15 +80,28 @@ public final class PlanSheet {
     }
     report.assessment().plan().legs().forEach(this::leg);
     if (last >= 0) {
-      drawing(figures.get(last));
+      drawing(figures.get(last), HIGH_MM);
       numbers(figures.get(last));
     }
     return page.append("</body></html>").toString();
   }
 
-  private void drawing(Figure figure) {
-    page.append("<div class=\"drawing\">").append(figure.svg()).append("</div>");
+  private void drawing(Figure figure, double highest) {
+    page.append("<div class=\"drawing\" data-mm=\"")
+        .append(Numbers.fixed(millimetres(figure, highest), 1))
+        .append("\">")
+        .append(figure.svg())
+        .append("</div>");
     paragraph("caption", figure.title());
+  }
+
+  /** As wide as the page, unless it would be too high then. */
+  private static double millimetres(Figure figure, double highest) {
+    String svg = figure.svg();
+    int from = svg.indexOf(BOX) + BOX.length();
+    String[] size = svg.substring(from, svg.indexOf('"', from)).split(" ", -1);
+    double shape = Decimal.parse(size[1]).orElseThrow() / Decimal.parse(size[0]).orElseThrow();
+    return Math.min(WIDE_MM, highest / shape);
   }
 
   /** The numbers of a drawing; two drawings of the same numbers in a row share one table. */
