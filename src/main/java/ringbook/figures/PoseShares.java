@@ -3,7 +3,6 @@ package ringbook.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import ringbook.assess.coverage.Coverage;
 import ringbook.assess.coverage.PatchClass;
 import ringbook.assess.coverage.Seeing;
@@ -78,9 +77,9 @@ final class PoseShares {
     int from = 0;
     for (Leg leg : plan.legs()) {
       int to = from + leg.stations().size();
-      Optional<Length> best = search.instead(all, all.subList(from, to));
-      for (int i = from; best.isPresent() && i < to; i++) {
-        all.set(i, seeing.focused(all.get(i), best.get()));
+      List<Length> best = search.sharper(all.subList(from, to));
+      for (int i = from; !best.isEmpty() && i < to; i++) {
+        all.set(i, seeing.focused(all.get(i), best.get(0)));
       }
       from = to;
     }

@@ -23,6 +23,9 @@ public final class BestFocus {
   /** How much more must be sharp for the focus to count as wrong. */
   private static final double BETTER = 1.5;
 
+  /** So many of the best distances are held against the whole set. */
+  private static final int HELD = 5;
+
   private static final int SAMPLE = 150;
   private static final int TRIES = 16;
 
@@ -44,14 +47,24 @@ public final class BestFocus {
    * @param views those of the leg, not empty
    */
   public Optional<Length> instead(List<View> all, List<View> views) {
-    if (blurred(views) <= MUCH) {
-      return Optional.empty();
+    List<Length> better = sharper(views);
+    for (Length focus : better.subList(0, Math.min(HELD, better.size()))) {
+      if (keeps(all, views, focus)) {
+        return Optional.of(focus);
+      }
     }
+    return Optional.empty();
+  }
+
+  /**
+   * The distances for photographs of one leg at which they show far more, the best first, whatever
+   * becomes of the set; none if little of what they see is blurred.
+   *
+   * @param views those of the leg, not empty
+   */
+  public List<Length> sharper(List<View> views) {
     Viewpoint some = views.get(views.size() / 2).viewpoint();
-    Length best = most(List.of(some), BETTER);
-    return best.equals(some.setup().focus()) || !keeps(all, views, best)
-        ? Optional.empty()
-        : Optional.of(best);
+    return blurred(views) <= MUCH ? List.of() : better(List.of(some), BETTER);
   }
 
   /**
@@ -61,23 +74,31 @@ public final class BestFocus {
    * @param factor how much more another must show, above 1
    */
   public Length most(List<Viewpoint> viewpoints, double factor) {
+    List<Length> better = better(viewpoints, factor);
+    return better.isEmpty() ? viewpoints.get(0).setup().focus() : better.get(0);
+  }
+
+  private record Shown(Length focus, double area) {}
+
+  /** Distances at which these show more by a factor, the best first. */
+  private List<Length> better(List<Viewpoint> viewpoints, double factor) {
     Viewpoint first = viewpoints.get(0);
     List<View> looks = new ArrayList<>();
     viewpoints.forEach(viewpoint -> looks.add(small.look(viewpoint)));
-    Length best = first.setup().focus();
-    double most = shown(looks, best) * factor;
+    double least = shown(looks, first.setup().focus()) * factor;
     double away = first.station().position().minus(seeing.middle()).norm();
+    List<Shown> all = new ArrayList<>();
     for (int i = 0; i <= TRIES; i++) {
       Length focus = new Length(away * (0.4 + 0.8 * i / TRIES));
       if (focus.metres() > seeing.scene().kit().lens().closestFocus().metres()) {
         double area = shown(looks, focus);
-        if (area > most) {
-          most = area;
-          best = focus;
+        if (area > least) {
+          all.add(new Shown(focus, area));
         }
       }
     }
-    return best;
+    all.sort((a, b) -> Double.compare(b.area(), a.area()));
+    return all.stream().map(Shown::focus).toList();
   }
 
   private double shown(List<View> looks, Length focus) {
