@@ -16,7 +16,12 @@ import ringbook.assess.coverage.Coverage;
  * @param coverage what its photographs see, those that can be taken; empty if none can
  */
 public record PlanCheck(
-    int photos, int loose, double shown, List<Lack> lacks, List<String> focus, Optional<Coverage> coverage) {
+    int photos,
+    int loose,
+    double shown,
+    List<Lack> lacks,
+    List<String> focus,
+    Optional<Coverage> coverage) {
 
   /**
    * One thing that is lacking.
@@ -35,7 +40,9 @@ public record PlanCheck(
   public String focusWords() {
     return focus.isEmpty()
         ? ""
-        : "Focus " + String.join(", ", focus) + "; at the usual distance too much of it is blurred.";
+        : "Focus "
+            + String.join(", ", focus)
+            + "; at the usual distance too much of it is blurred.";
   }
 
   /** Whether it lacks nothing. */

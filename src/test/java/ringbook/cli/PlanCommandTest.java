@@ -158,15 +158,16 @@ final class PlanCommandTest {
   void mends_five_photographs_beside_a_workbench() throws IOException {
     assertThat(ofDemo(ring("ring A", 5, -90, 270, "106,55,47")))
         .containsPattern(
-            "Ring A: 5 photographs, 72° apart, are too few to be matched.*"
-                + "Mend: ring A: 2\\d photographs instead of 5 \\((1|2)\\d more\\), 1\\d° apart, but for"
-                + " the .*places? where nobody can stand");
+            "Ring A: 5 photographs, 72° apart, are too few to be matched.*Mend: ring A: 2\\d"
+                + " photographs instead of 5 \\((1|2)\\d more\\), 1\\d° apart, but for the"
+                + " .*places? where nobody can stand");
   }
 
   @Test
   void finds_the_blocked_arc_of_the_demo() throws IOException {
     assertThat(ofDemo(ring("ring A", 25, -90, 210, "106,55,47")))
-        .containsPattern("Ring A between 318° and 342° .*: no photograph over 24°, behind workbench")
+        .containsPattern(
+            "Ring A between 318° and 342° .*: no photograph over 24°, behind workbench")
         .containsPattern(
             "Ring A between 198° and 270° .*: no photograph over 72°; .* Mend: ring A: 5 more"
                 + " photographs between 198° and 270°");
@@ -178,8 +179,9 @@ final class PlanCommandTest {
     String high = ring("ring A", 24, -90, 270, "120,55,47");
     assertThat(ofDemo(high + ring("ring B", 20, -90, 270, "134,55,47")))
         .containsPattern(
-            "Side, all round, 0 cm to \\d cm above the table: \\d+ % of the surface is not seen: only"
-                + " seen too slanted. Mend: a ring of 2\\d photographs, lens \\d\\d cm above the floor");
+            "Side, all round, 0 cm to \\d cm above the table: \\d+ % of the surface is not seen:"
+                + " only seen too slanted. Mend: a ring of 2\\d photographs, lens \\d\\d cm above"
+                + " the floor");
   }
 
   private String ofDemo(String table) throws IOException {
