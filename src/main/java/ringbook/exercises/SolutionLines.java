@@ -79,14 +79,12 @@ final class SolutionLines implements Task.Cases<List<String>> {
         task.because().markdown());
   }
 
-  /** The workings in plain lines; where there are several, each under its name. */
+  /** The workings in plain lines, each under its name. */
   private List<String> workings() {
     List<Working> workings = exercise.workings();
     List<String> lines = new ArrayList<>();
     for (Working working : workings) {
-      if (workings.size() > 1) {
-        lines.add(exercise.reckoning().ledger().get(working.key()).name() + ":");
-      }
+      lines.add(exercise.reckoning().ledger().get(working.key()).name() + ":");
       lines.addAll(lines(working));
     }
     return lines;

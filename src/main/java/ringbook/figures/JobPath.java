@@ -56,7 +56,8 @@ final class JobPath {
   }
 
   private String rings() {
-    return told("rings.count", "", " rings of ") + told("ring.photos", "", "");
+    boolean one = readings.known("rings.count") && readings.si("rings.count") == 1;
+    return told("rings.count", "", one ? " ring of " : " rings of ") + told("ring.photos", "", "");
   }
 
   private String underside() {

@@ -200,6 +200,7 @@ final class RingStack {
         + readings.text("rings.spacing")
         + " apart. "
         + readings.text("rings.topViews")
-        + " hollow marks lead over the top to the other side.";
+        + (readings.si("rings.topViews") == 1 ? " hollow mark leads" : " hollow marks lead")
+        + " over the top to the other side.";
   }
 }

@@ -32,9 +32,11 @@ final class Givens {
     return entries;
   }
 
-  /** A time is stated as it stands on a camera. */
+  /** A time is stated as it stands on a camera; nobody needs a ten-thousandth of a share. */
   private static Rounding rounding(NumberField field) {
-    return field.key().equals("aim.usualTime") ? Rounding.fraction(3) : Rounding.significant(4);
+    return field.key().equals("aim.usualTime")
+        ? Rounding.fraction(3)
+        : Rounding.significant(field.unit() == Unit.PERCENT ? 3 : 4);
   }
 
   /** What a given is, with the value that holds where nothing is said. */

@@ -30,7 +30,6 @@ final class LightEntries {
         brightnessValue(),
         luminance(),
         timeClosed(),
-        isoByHand(),
         luxByHand(),
         doseHours());
   }
@@ -167,33 +166,16 @@ final class LightEntries {
                     .seconds());
   }
 
-  private static Quantity isoByHand() {
-    return Entry.of("light.isoByHand", "ISO for the hand-held time")
-        .meaning("The ISO at which the longest hand-held time exposes rightly.")
-        .symbol("S_{\\mathrm{hand}}", Unit.ONE)
-        .range(Range.above(0))
-        .rounded(Rounding.significant(2))
-        .formula("100 * sharp.effective ^ 2 / (motion.byTremor * 2 ^ light.ev100)")
-        .source(APEX)
-        .checkedBy("EXP-07", "EXP-15")
-        .by(
-            r ->
-                Exposure.isoFor(
-                    r.fNumber("sharp.effective"),
-                    new Span(r.si("motion.byTremor")),
-                    r.si("light.ev100")));
-  }
-
   private static Quantity luxByHand() {
     return Entry.of("light.luxByHand", "light needed for working by hand")
         .meaning("The illuminance at which the highest ISO allows the longest hand-held time.")
         .symbol("E_{\\mathrm{hand}}", Unit.LUX)
         .range(Range.above(0))
         .rounded(Rounding.significant(2))
-        .formula("place.illuminance * light.isoByHand / kit.highestIso")
+        .formula("place.illuminance * light.timeHighest / motion.byTremor")
         .source("time goes with one over the illuminance; " + METER)
         .checkedBy("EXP-10", "EXP-22")
-        .by(r -> r.si("place.illuminance") * r.si("light.isoByHand") / r.si("kit.highestIso"));
+        .by(r -> r.si("place.illuminance") * r.si("light.timeHighest") / r.si("motion.byTremor"));
   }
 
   private static Quantity doseHours() {

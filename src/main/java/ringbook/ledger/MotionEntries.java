@@ -226,15 +226,10 @@ final class MotionEntries {
         .symbol("S_{\\mathrm{dial}}", Unit.ONE)
         .range(Range.above(0))
         .rounded(Rounding.significant(2))
-        .formula("100 * sharp.effective ^ 2 / (motion.dialTime * 2 ^ light.ev100)")
-        .source("exposure in steps of two; Exif annex on APEX")
+        .formula("motion.iso * motion.time / motion.dialTime")
+        .source("the same exposure in another time; Exif annex on APEX")
         .checkedBy("EXP-07", "EXP-15")
-        .by(
-            r ->
-                Exposure.isoFor(
-                    r.fNumber("sharp.effective"),
-                    new Span(r.si("motion.dialTime")),
-                    r.si("light.ev100")));
+        .by(r -> r.si("motion.iso") * r.si("motion.time") / r.si("motion.dialTime"));
   }
 
   private static Entry time(String key, String name, String symbol) {

@@ -7,7 +7,7 @@ import ringbook.units.Unit;
 
 /**
  * How one quantity of one scene is worked out, as a person would write it down: formula, formula
- * with the numbers put in, result.
+ * with the numbers put in, result. No line is there twice: what reads as the next one is left out.
  *
  * @param key the quantity
  * @param formula the formula in letters; empty where a rule or the scene gives the number
@@ -35,7 +35,12 @@ public record Working(
    * @param text one line of plain text
    * @param speech as it is read out
    */
-  public record Line(String tex, String text, String speech) {}
+  public record Line(String tex, String text, String speech) {
+
+    private boolean reads(Line other) {
+      return text.equals(other.text());
+    }
+  }
 
   /**
    * Something that was put in.
@@ -59,8 +64,14 @@ public record Working(
             ? quantity.formula().map(formula -> numbers(reckoning, quantity, formula))
             : Optional.empty();
     String rule = quantity.definition() instanceof Quantity.ByRule by ? by.rule() : "";
+    Line result = result(reckoning, quantity);
     return new Working(
-        key, letters, numbers, result(reckoning, quantity), rule, inputs(reckoning, quantity));
+        key,
+        letters.filter(line -> !line.reads(result)),
+        numbers.filter(line -> !line.reads(result) && !line.reads(letters.orElseThrow())),
+        result,
+        rule,
+        inputs(reckoning, quantity));
   }
 
   private static Line letters(Reckoning reckoning, Quantity quantity, Formula formula) {

@@ -88,7 +88,7 @@ final class MarkerTest {
         .isEqualTo(
             new Feedback(
                 "The digits are right, but '3.6 m' is 10 times too large.",
-                List.of("h_o = 36\u00a0cm"),
+                List.of("height of the object:", "h_o = 36\u00a0cm"),
                 "Turn all lengths into one unit before you put them in: 1 m = 100 cm = 1000 mm."));
   }
 

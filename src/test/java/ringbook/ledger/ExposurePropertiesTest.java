@@ -66,7 +66,8 @@ final class ExposurePropertiesTest {
     Reckoning one = Reckoning.of(Scenes.pot());
     Reckoning two = Reckoning.of(Scenes.with(Scenes.pot(), "place.illuminance", "1000"));
     assertThat(si(two, "light.timeBase")).isCloseTo(si(one, "light.timeBase") / 2, CLOSE);
-    assertThat(si(two, "light.isoByHand")).isCloseTo(si(one, "light.isoByHand") / 2, CLOSE);
+    assertThat(si(two, "light.timeHighest")).isCloseTo(si(one, "light.timeHighest") / 2, CLOSE);
+    assertThat(si(two, "light.luxByHand")).isCloseTo(si(one, "light.luxByHand"), CLOSE);
   }
 
   @Test

@@ -179,7 +179,7 @@ final class ExerciseParts implements Task.Cases<ExerciseParts> {
       String name = exercise.reckoning().ledger().get(working.key()).name();
       steps
           .append("<div class=\"working\">\n")
-          .append(workings.size() > 1 ? "<p class=\"step\">" + Xhtml.text(name) + "</p>\n" : "")
+          .append("<p class=\"step\">" + Xhtml.text(name) + "</p>\n")
           .append(WorkingWriter.steps(working, exercise.reckoning()))
           .append("</div>\n");
     }

@@ -97,13 +97,20 @@ final class FadedWriter {
     Working working = Working.of(reckoning, key);
     Quantity quantity = reckoning.ledger().get(key);
     int number = scope.page().nextExercise();
+    String id = "working-" + scope.page().lesson() + "-" + number;
     sink.add(
         new ExerciseBlock(
             new ComposedExercise(
-                "working-" + scope.page().lesson() + "-" + number,
+                id,
                 number,
                 "Finish the working: " + quantity.name(),
-                before + "<div class=\"working\">\n" + openLines(working, reckoning) + "</div>\n",
+                before
+                    + "<div class=\"working\">\n"
+                    + openLines(working, reckoning)
+                    + "</div>\n<p class=\"conditions\">Fill in what is open; nothing is handed in."
+                    + " This is <code>"
+                    + id
+                    + "</code>.</p>\n",
                 java.util.List.of(),
                 "",
                 reckoning.text(key),
