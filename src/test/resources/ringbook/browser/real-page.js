@@ -45,9 +45,12 @@ function changeWord(text) {
   });
 }
 
-/* One input is changed; done when the numbers are painted, the rest of the page left to its own time. */
+/* One input is changed and only branches and numbers follow; done when they are painted. What the page
+   does in the frames after would otherwise be counted before this is told. */
 function changeNumbers(key, written) {
-  window.RingbookLive.scene.set([key], [written]);
+  window.RingbookLive.calc.change([key], [written]);
+  window.RingbookParts.branches();
+  window.RingbookNumbers.update();
   return new Promise(function (done) { afterFrame(function () { done([]); }); });
 }
 
