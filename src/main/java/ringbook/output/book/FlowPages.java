@@ -15,6 +15,9 @@ final class FlowPages {
   /** Less room than this at the foot of a page is no gap: about five lines. */
   private static final double NO_GAP = 78;
 
+  /** A page with more room than this at its foot looks unfinished. */
+  private static final double LARGE_GAP = 0.3 * HEIGHT;
+
   /** A figure is parted from its numbers only where that spares so much more room. */
   private static final double PRICE_OF_PARTING = 90;
 
@@ -91,16 +94,19 @@ final class FlowPages {
    */
   private int plate(int i, double room) {
     FlowUnit unit = units.get(i);
+    double led = unit.height() - measures.height(unit.block());
     int after = i + 1;
-    double left = room;
-    while (after < units.size() && units.get(after).isText() && unit.leads().isEmpty()) {
-      double fits = units.get(after).fitting(left);
-      if (fits == 0) {
+    double left = room - led;
+    while (mayGoFirst(unit, after, i, room)) {
+      FlowUnit next = units.get(after);
+      double fits = next.fitting(left);
+      boolean whole = fits == next.height();
+      if (fits == 0 || (!whole && led > 0 && after == i + 1)) {
         break;
       }
-      left = fits < units.get(after).height() ? 0 : left - fits;
+      left = whole ? left - fits : 0;
       after++;
-      if (left == 0) {
+      if (!whole) {
         break;
       }
     }
@@ -117,14 +123,32 @@ final class FlowPages {
       place(unit);
       return i;
     }
-    units.add(after, unit);
-    units.remove(i);
-    Element last = units.get(after - 2).block();
-    last.getParentNode().insertBefore(unit.block(), last.getNextSibling());
+    moveBehind(i, after - 1, led);
     for (int moved = i; moved < after; moved++) {
       place(units.get(moved));
     }
     return after - 1;
+  }
+
+  /** Text goes before a figure; below a heading only if else a large part of the page is empty. */
+  private boolean mayGoFirst(FlowUnit plate, int next, int at, double room) {
+    if (next == units.size() || !units.get(next).isText()) {
+      return false;
+    }
+    boolean leads = !plate.leads().isEmpty();
+    return !leads || (plate.isHeadedOnly() && (room > LARGE_GAP || next > at + 1));
+  }
+
+  /** Puts the figure {@code i} behind the unit {@code last}; its heading stays for what is first. */
+  private void moveBehind(int i, int last, double led) {
+    FlowUnit plate = units.get(i);
+    Element behind = units.get(last).block();
+    behind.getParentNode().insertBefore(plate.block(), behind.getNextSibling());
+    if (led > 0) {
+      units.set(i + 1, units.get(i + 1).ledBy(plate.leads(), led));
+    }
+    units.add(last + 1, plate.alone(measures.height(plate.block())));
+    units.remove(i);
   }
 
   private double numbers(FlowUnit plate) {
@@ -173,7 +197,7 @@ final class FlowPages {
   }
 
   private boolean movedUp(int last) {
-    for (int i = last - 1; i > 1 && isExercise(placed.get(i - 1)); i--) {
+    for (int i = last - 1; i > 0 && isExercise(placed.get(i - 1)); i--) {
       if (placed.get(i).page() > placed.get(i - 1).page() && joined(last, i)) {
         return true;
       }

@@ -117,6 +117,23 @@ record FlowUnit(
     return spared;
   }
 
+  /** Whether nothing but headings leads up to it. */
+  boolean isHeadedOnly() {
+    return leads.stream().allMatch(FlowUnit::isHeading);
+  }
+
+  /** The same behind these, which take {@code led} points; nothing is parted then. */
+  FlowUnit ledBy(List<Element> headings, double led) {
+    List<Element> all = new ArrayList<>(headings);
+    all.addAll(leads);
+    return new FlowUnit(List.copyOf(all), block, height + led, 0, List.of());
+  }
+
+  /** The block without what leads up to it. */
+  FlowUnit alone(double blockHeight) {
+    return new FlowUnit(List.of(), block, blockHeight, 0, List.of());
+  }
+
   /** Its first element. */
   Element first() {
     return leads.isEmpty() ? block : leads.get(0);

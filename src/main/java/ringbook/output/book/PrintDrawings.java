@@ -24,8 +24,8 @@ final class PrintDrawings {
   /** One unit of a drawing is at most this large, or its words would shout beside the text. */
   private static final double LARGEST_UNIT_MM = 0.27;
 
-  /** Nor smaller than this, or they could not be read: a high drawing then takes more height. */
-  private static final double SMALLEST_UNIT_MM = 0.2;
+  /** Nor smaller than this, for type of 7 pt and more: a high drawing then takes more height. */
+  private static final double SMALLEST_UNIT_MM = 0.21;
 
   private PrintDrawings() {}
 

@@ -4,6 +4,7 @@ import java.util.List;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.w3c.dom.Text;
 import ringbook.output.PlaceMarks;
 
 /** Sets the list of what went into a working as one running line: paper is dear. */
@@ -29,7 +30,12 @@ final class PrintInputs {
     line.appendChild(document.createTextNode("with "));
     for (Element item : items) {
       if (item != items.get(0)) {
-        line.appendChild(document.createTextNode("; "));
+        // In the text that is there: the page maker would break between two.
+        if (line.getLastChild() instanceof Text text) {
+          text.appendData("; ");
+        } else {
+          line.appendChild(document.createTextNode("; "));
+        }
       }
       for (Node child = item.getFirstChild(); child != null; child = item.getFirstChild()) {
         line.appendChild(child);

@@ -154,9 +154,9 @@ class PrintDocumentTest {
         .extracting(svg -> svg.getAttribute("style"))
         .containsExactly(
             "width:134.00mm;height:67.00mm",
-            "width:100.00mm;height:100.00mm",
+            "width:105.00mm;height:105.00mm",
             "width:27.00mm;height:13.50mm",
-            "width:100.00mm;height:120.00mm");
+            "width:105.00mm;height:126.00mm");
   }
 
   @Test
