@@ -110,6 +110,10 @@ final class FlowPages {
         break;
       }
     }
+    while (after > i + 1 && after < units.size() && units.get(after).goesOn()) {
+      after--;
+      left = room - led - heights(i + 1, after);
+    }
     double figure = unit.height() - numbers(unit);
     boolean parts = numbers(unit) > 0 && figure <= room;
     if (parts && room - figure + PRICE_OF_PARTING < left) {
@@ -128,6 +132,10 @@ final class FlowPages {
       place(units.get(moved));
     }
     return after - 1;
+  }
+
+  private double heights(int from, int to) {
+    return units.subList(from, to).stream().mapToDouble(FlowUnit::height).sum();
   }
 
   /** Text goes before a figure; below a heading only if else a large part of the page is empty. */

@@ -117,6 +117,12 @@ record FlowUnit(
     return spared;
   }
 
+  /** Whether it goes on with the sentence that a formula before it interrupts. */
+  boolean goesOn() {
+    String text = Elements.text(first());
+    return isText() && !text.isEmpty() && Character.isLowerCase(text.charAt(0));
+  }
+
   /** Whether nothing but headings leads up to it. */
   boolean isHeadedOnly() {
     return leads.stream().allMatch(FlowUnit::isHeading);

@@ -73,30 +73,37 @@ class PageFlowTest {
 
   @Test
   void a_figure_with_room_stays_where_it_is() throws IOException {
-    List<String> words = words(arranged(lines("a", 10) + plate(DRAWING) + lines("b", 12)));
+    List<String> words = words(arranged(lines("a", 10) + plate(DRAWING) + lines("B", 12)));
     assertThat(words.indexOf("plate")).isEqualTo(10);
   }
 
   @Test
   void text_goes_before_a_figure_that_has_no_room() throws IOException {
-    List<String> words = words(arranged(lines("a", 20) + plate(DRAWING) + lines("b", 12)));
-    assertThat(words.indexOf("plate")).isEqualTo(words.indexOf("b10") + 1);
+    List<String> words = words(arranged(lines("a", 20) + plate(DRAWING) + lines("B", 12)));
+    assertThat(words.indexOf("plate")).isEqualTo(words.indexOf("B10") + 1);
     assertThat(words).hasSize(33);
+  }
+
+  @Test
+  void a_figure_stands_in_no_sentence() throws IOException {
+    String sentence = lines("B", 9) + "<p>These are</p><p>so many.</p>" + lines("D", 3);
+    List<String> words = words(arranged(lines("a", 20) + plate(DRAWING) + sentence));
+    assertThat(words.indexOf("plate")).isEqualTo(words.indexOf("B9") + 1);
   }
 
   @Test
   void no_text_goes_past_the_next_heading() throws IOException {
     List<String> words =
-        words(arranged(lines("a", 20) + plate(DRAWING) + lines("b", 2) + "<h2>c</h2>" + lines("d", 9)));
-    assertThat(words.subList(19, 24)).containsExactly("a20", "b1", "b2", "plate", "c");
+        words(arranged(lines("a", 20) + plate(DRAWING) + lines("B", 2) + "<h2>c</h2>" + lines("d", 9)));
+    assertThat(words.subList(19, 24)).containsExactly("a20", "B1", "B2", "plate", "c");
   }
 
   @Test
   void below_a_heading_text_goes_first_and_keeps_the_heading() throws IOException {
     List<String> words =
-        words(arranged(lines("a", 18) + "<h2>c</h2>" + plate(DRAWING) + lines("b", 12)));
-    assertThat(words.subList(17, 20)).containsExactly("a18", "c", "b1");
-    assertThat(words.indexOf("plate")).isEqualTo(words.indexOf("b10") + 1);
+        words(arranged(lines("a", 18) + "<h2>c</h2>" + plate(DRAWING) + lines("B", 12)));
+    assertThat(words.subList(17, 20)).containsExactly("a18", "c", "B1");
+    assertThat(words.indexOf("plate")).isEqualTo(words.indexOf("B10") + 1);
   }
 
   @Test
