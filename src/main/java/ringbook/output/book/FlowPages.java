@@ -147,7 +147,9 @@ final class FlowPages {
     return !leads || (plate.isHeadedOnly() && (room > LARGE_GAP || next > at + 1));
   }
 
-  /** Puts the figure {@code i} behind the unit {@code last}; its heading stays for what is first. */
+  /**
+   * Puts the figure {@code i} behind the unit {@code last}; its heading stays for what is first.
+   */
   private void moveBehind(int i, int last, double led) {
     FlowUnit plate = units.get(i);
     Element behind = units.get(last).block();

@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.pdfbox.text.TextPosition;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -172,8 +172,7 @@ class BookLooksTest {
       for (int i = 0; i < lines.size(); i++) {
         // The row of the course's own numbers is in strong type too.
         boolean ownRow = i > 0 && lines.get(i - 1).isTableRow();
-        boolean heading =
-            lines.get(i).isHeading() || (lines.get(i).isTableHead() && !ownRow);
+        boolean heading = lines.get(i).isHeading() || (lines.get(i).isTableHead() && !ownRow);
         headings += heading ? 1 : 0;
         double room = PageLines.BOTTOM - lines.get(i).down();
         if (heading && i >= lines.size() - 2 && room < LEAST_BELOW_HEADING) {
@@ -258,8 +257,7 @@ class BookLooksTest {
   @Test
   void no_word_of_a_drawing_is_too_small_to_read() throws IOException {
     Map<String, Object> model = Map.of("book", BookPages.of(course), "css", "");
-    Element root =
-        PrintDocument.of(new Templates().fill("book/book", model)).getDocumentElement();
+    Element root = PrintDocument.of(new Templates().fill("book/book", model)).getDocumentElement();
     List<Double> points = new ArrayList<>();
     for (Element svg : Elements.named(root, "svg")) {
       Matcher width = DRAWN_WIDTH.matcher(svg.getAttribute("style"));

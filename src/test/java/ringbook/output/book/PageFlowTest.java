@@ -14,8 +14,8 @@ import ringbook.output.Templates;
 class PageFlowTest {
 
   private static final String DRAWING =
-      "<div class=\"figure\" id=\"drawn\"><div class=\"drawing\"><svg viewBox=\"0 0 800 450\"/></div>"
-          + "<p class=\"caption\">Drawn</p></div>";
+      "<div class=\"figure\" id=\"drawn\"><div class=\"drawing\"><svg viewBox=\"0 0 800"
+          + " 450\"/></div><p class=\"caption\">Drawn</p></div>";
 
   private static final String NUMBERS =
       "<div class=\"readings short\"><p class=\"readings-head\">In numbers</p><table><tbody>"
@@ -94,7 +94,9 @@ class PageFlowTest {
   @Test
   void no_text_goes_past_the_next_heading() throws IOException {
     List<String> words =
-        words(arranged(lines("a", 20) + plate(DRAWING) + lines("B", 2) + "<h2>c</h2>" + lines("d", 9)));
+        words(
+            arranged(
+                lines("a", 20) + plate(DRAWING) + lines("B", 2) + "<h2>c</h2>" + lines("d", 9)));
     assertThat(words.subList(19, 24)).containsExactly("a20", "B1", "B2", "plate", "c");
   }
 
