@@ -125,7 +125,7 @@ final class LiveExercise {
   }
 
   private UnaryOperator<String> values(Exercise exercise, boolean xhtml) {
-    Expressions expressions = new Expressions(exercise.reckoning().forQuestions(), kits);
+    Expressions expressions = new Expressions(exercise.asked(), kits);
     return expression -> {
       String text = text(expression, expressions);
       return xhtml ? SvgWriter.escaped(text) : text;

@@ -18,6 +18,7 @@ import ringbook.ledger.Reckoning;
 import ringbook.problems.Position;
 import ringbook.problems.Problems;
 import ringbook.shots.Scene;
+import ringbook.units.Lengths;
 
 /**
  * Reads exercise files, each a list of exercises. An exercise with a fault is told and left out;
@@ -98,7 +99,7 @@ public final class ExerciseReader {
     Optional<Reckoning> reckoning = scene(fields).map(Reckoning::of);
     Optional<Task> task = TaskReader.read(fields, reckoning, problems);
     Variety variety =
-        new VarietyReader(fields, problems)
+        new VarietyReader(fields, lengths(fields), problems)
             .read(
                 task.flatMap(Task::asked)
                     .map(key -> Ledger.standard().get(key).unit().dimension()));
@@ -196,6 +197,13 @@ public final class ExerciseReader {
           "write 'subject: {height: 45 cm}' below it, for instance");
       return Optional.empty();
     }
-    return VariedScene.of(course, changes, problems);
+    return VariedScene.of(course, changes, lengths(fields), problems);
+  }
+
+  /** In which measures people would state what the exercise does. */
+  private Lengths lengths(ExerciseFields fields) {
+    boolean plan = fields.has("kind") && fields.line("kind").equals(Optional.of("plan"));
+    // A plan is made for these very sizes.
+    return plan ? Lengths.METRIC : course.scene().aim().lengths();
   }
 }

@@ -1,8 +1,10 @@
 package ringbook.course;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import ringbook.exercises.Variation;
 import ringbook.exercises.Variety;
 import ringbook.exercises.Variety.Bounds;
@@ -16,6 +18,7 @@ import ringbook.shots.SceneField.NumberField;
 import ringbook.shots.SceneField.WordField;
 import ringbook.shots.SceneText;
 import ringbook.units.Dimension;
+import ringbook.units.Lengths;
 import ringbook.units.Measure;
 import ringbook.units.MeasureReader;
 import ringbook.units.MeasureReading;
@@ -30,9 +33,16 @@ import ringbook.units.Numbers;
 final class VarietyReader {
 
   private final ExerciseFields fields;
+  private final Lengths lengths;
   private final Problems problems;
 
-  VarietyReader(ExerciseFields fields, Problems problems) {
+  /**
+   * A reader.
+   *
+   * @param lengths in which measures the course tells lengths; what varies is rounded to suit them
+   */
+  VarietyReader(ExerciseFields fields, Lengths lengths, Problems problems) {
+    this.lengths = lengths;
     this.fields = fields;
     this.problems = problems;
   }
@@ -136,7 +146,7 @@ final class VarietyReader {
     }
     return Optional.of(
         field instanceof NumberField number
-            ? new Variation.OfNumbers(number, numbers)
+            ? told(new Variation.OfNumbers(number, numbers))
             : new Variation.OfWords((WordField) field, words));
   }
 
@@ -187,12 +197,13 @@ final class VarietyReader {
     inside(field, high.get().si(), text);
     try {
       return Optional.of(
-          Variation.range(
-              field,
-              low.get().unit(),
-              low.get().number(),
-              low.get().unit().fromSi(high.get().si()),
-              low.get().unit().fromSi(step.get().si())));
+          told(
+              Variation.range(
+                  field,
+                  low.get().unit(),
+                  low.get().number(),
+                  low.get().unit().fromSi(high.get().si()),
+                  low.get().unit().fromSi(step.get().si()))));
     } catch (IllegalArgumentException fault) {
       problems.add(
           text.position(),
@@ -200,6 +211,14 @@ final class VarietyReader {
           "write 'from to end by step', such as 30 cm to 60 cm by 5 cm");
       return Optional.empty();
     }
+  }
+
+  private Variation.OfNumbers told(Variation.OfNumbers variation) {
+    Set<Double> values = new LinkedHashSet<>();
+    for (double si : variation.values()) {
+      values.add(lengths.stated(si, variation.field().unit()));
+    }
+    return new Variation.OfNumbers(variation.field(), List.copyOf(values));
   }
 
   private Optional<Bounds> sensible(Optional<Dimension> answer) {

@@ -25,6 +25,11 @@ public record Exercise(
     task.check(reckoning);
   }
 
+  /** The quantities as its words tell them: as finely as sums need it, which a plan does not. */
+  public Reckoning asked() {
+    return task instanceof PlanTask ? reckoning : reckoning.forQuestions();
+  }
+
   /** What an answer looks like, for people: {@code a length, with its unit}. */
   public String answerHint() {
     return task.answerHint(reckoning);

@@ -58,7 +58,7 @@ public record FaultTask(
     }
 
     private String text(Formula formula, Reckoning reckoning) {
-      return reckoning.ledger().get(like).text(FaultTask.value(formula, reckoning));
+      return printed(like, reckoning).text(FaultTask.value(formula, reckoning));
     }
   }
 
@@ -116,6 +116,11 @@ public record FaultTask(
     return index == fault().item() ? item.text(fault().way(), reckoning) : item.text(reckoning);
   }
 
+  /** As what is shown is printed: as finely as sums need it. */
+  private static Quantity printed(String like, Reckoning reckoning) {
+    return reckoning.forQuestions().ledger().get(like);
+  }
+
   private static double value(Formula formula, Reckoning reckoning) {
     return formula.value(key -> ((Outcome.Known) reckoning.of(key)).si());
   }
@@ -140,13 +145,13 @@ public record FaultTask(
     for (int i = 0; i < items.size(); i++) {
       Item item = items.get(i);
       if (i != faults.get(number).item()) {
-        Quantity like = reckoning.ledger().get(item.like());
+        Quantity like = printed(item.like(), reckoning);
         item.key()
             .ifPresentOrElse(key -> printed.add(key, like), () -> printed.add(item.value(), like));
       }
     }
     for (String key : told) {
-      reckoning.ledger().find(key).ifPresent(like -> printed.add(key, like));
+      reckoning.forQuestions().ledger().find(key).ifPresent(like -> printed.add(key, like));
     }
     return printed;
   }
@@ -228,7 +233,8 @@ public record FaultTask(
 
   @Override
   public String answerText(Reckoning reckoning) {
-    return Letters.of(fault().item()) + " " + wrongItem().text(reckoning);
+    Quantity like = reckoning.ledger().get(wrongItem().like());
+    return Letters.of(fault().item()) + " " + like.text(truth(reckoning));
   }
 
   @Override

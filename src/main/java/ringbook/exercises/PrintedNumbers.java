@@ -9,7 +9,6 @@ import ringbook.ledger.Formula;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
-import ringbook.units.Dimension;
 import ringbook.units.MeasureReader;
 import ringbook.units.MeasureReading;
 import ringbook.units.NumberStyle;
@@ -169,9 +168,9 @@ final class PrintedNumbers {
 
   /** The number in SI as it is read from print. */
   private static double read(Quantity like, double si) {
-    return MeasureReader.read(like.number(si), Dimension.RATIO, NumberStyle.POINT)
+    return MeasureReader.read(like.text(si), like.unit().dimension(), NumberStyle.POINT)
             instanceof MeasureReading.Read read
-        ? like.unit().toSi(read.measure().number())
+        ? read.measure().si()
         : si;
   }
 }

@@ -11,6 +11,11 @@ public enum Lengths {
   IMPERIAL;
 
   private static final double QUARTER = 0.25;
+
+  /** Below so many inches a quarter would be too much of a change. */
+  private static final double SHORT = 2;
+
+  private static final double HAIR = 1e-6;
   private static final String SPACE = "\u00a0";
 
   /** What goes with these measures. */
@@ -26,6 +31,25 @@ public enum Lengths {
     return Math.abs(metres) < 1
         ? Numbers.fixed(100 * metres, 0) + SPACE + Unit.CENTIMETRE.symbol()
         : Numbers.fixed(metres, 2) + SPACE + Unit.METRE.symbol();
+  }
+
+  /**
+   * A length or speed of a made-up thing as people would state it who measure so: in inches to the
+   * quarter, speeds to the inch a second; what is stated in eighths or tenths already, and what is
+   * told in millimetres, stays.
+   */
+  public double stated(double si, Unit own) {
+    double inches = Unit.INCH.fromSi(si);
+    boolean stays = Math.abs(inches) < SHORT || isWhole(8 * inches) || isWhole(10 * inches);
+    if (this == METRIC || !isTold(own) || stays) {
+      return si;
+    }
+    double step = own == Unit.CENTIMETRE_PER_SECOND ? 1 : QUARTER;
+    return Unit.INCH.toSi(Math.floor(inches / step + 0.5) * step);
+  }
+
+  private static boolean isWhole(double number) {
+    return Math.abs(number - Math.floor(number + 0.5)) < HAIR;
   }
 
   /** Whether values in {@code own} are told in inches where people measure in them. */

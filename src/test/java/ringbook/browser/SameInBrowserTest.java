@@ -51,6 +51,7 @@ final class SameInBrowserTest {
       List.of(
           "rings: 24 at 15°, 20 at 40°",
           "low ring: 24; top: 3; turned over: 12 at -10.5° without -30° to 150° at 1.1 m",
+          "24 at 15° at 3 ft 6 1/2 in, 20 at 30° at 43.5 in",
           "strip: 6 at 0° facing 180°",
           "rings: 24 at",
           "brick");

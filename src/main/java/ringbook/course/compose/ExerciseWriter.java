@@ -58,7 +58,7 @@ final class ExerciseWriter {
 
   /** The exercise as the site and the book show it. */
   static ComposedExercise compose(Scope scope, Exercise exercise, int number) {
-    WordingWriter words = new WordingWriter(scope, exercise.reckoning());
+    WordingWriter words = new WordingWriter(scope, exercise.asked());
     String hint =
         exercise
             .hint()

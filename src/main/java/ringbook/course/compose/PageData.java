@@ -58,7 +58,7 @@ final class PageData {
 
   private void add(VariedExercise varied, CourseData course) {
     Exercise stated = varied.stated();
-    WordingWriter words = new WordingWriter(scope, stated.reckoning());
+    WordingWriter words = new WordingWriter(scope, stated.asked());
     Map<String, String> shown = new LinkedHashMap<>();
     UnaryOperator<Wording> plain =
         wording -> {

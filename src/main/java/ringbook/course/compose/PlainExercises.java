@@ -60,7 +60,7 @@ final class PlainExercises {
   }
 
   private WordingWriter words(Exercise exercise, Problems problems) {
-    return new WordingWriter(scope(problems), exercise.reckoning());
+    return new WordingWriter(scope(problems), exercise.asked());
   }
 
   private Scope scope(Problems problems) {

@@ -32,7 +32,7 @@ final class WordingWriter {
     return new Scope(
         lesson.page(),
         offset -> place(wording, offset),
-        lesson.values().over(reckoning.forQuestions()),
+        lesson.values().over(reckoning),
         lesson.dropped());
   }
 

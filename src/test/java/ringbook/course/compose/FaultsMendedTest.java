@@ -35,6 +35,11 @@ final class FaultsMendedTest {
         .filter(source -> source.own().task() instanceof FaultTask task && task.mend());
   }
 
+  static Stream<ExerciseSource> mendedInInches() {
+    return InchCourse.exercises().stream()
+        .filter(source -> source.own().task() instanceof FaultTask task && task.mend());
+  }
+
   private static List<Exercise> variants(ExerciseSource source) {
     List<Exercise> variants = new ArrayList<>(List.of(source.own()));
     for (int i = 0; i < LEARNERS; i++) {
@@ -54,7 +59,7 @@ final class FaultsMendedTest {
   }
 
   @ParameterizedTest
-  @MethodSource("mended")
+  @MethodSource({"mended", "mendedInInches"})
   void what_is_worked_out_from_the_printed_numbers_is_right(ExerciseSource source) {
     Set<String> refused = new LinkedHashSet<>();
     for (Exercise variant : variants(source)) {
@@ -88,7 +93,7 @@ final class FaultsMendedTest {
   }
 
   @ParameterizedTest
-  @MethodSource("mended")
+  @MethodSource({"mended", "mendedInInches"})
   void the_wrong_value_is_never_right(ExerciseSource source) {
     Set<String> passed = new TreeSet<>();
     for (Exercise variant : variants(source)) {

@@ -42,6 +42,17 @@ final class OutsideSolverTest {
     assertAgree(source, Lengths.IMPERIAL, LEARNERS / 2);
   }
 
+  static Stream<ExerciseSource> numbersInInches() {
+    return InchCourse.exercises().stream()
+        .filter(source -> source.own().task() instanceof NumberTask);
+  }
+
+  @ParameterizedTest
+  @MethodSource("numbersInInches")
+  void question_and_key_of_a_course_in_inches_agree(ExerciseSource source) {
+    assertAgree(source, Lengths.IMPERIAL, LEARNERS / 2);
+  }
+
   private static void assertAgree(ExerciseSource source, Lengths lengths, int learners) {
     assertThat(Solvers.BY_ID)
         .as("an outside solver for the exercise, see Solvers")

@@ -16,13 +16,15 @@ final class PrintedTable {
   private static final Pattern NUMBER =
       Pattern.compile(
           "(?<![\\w.])([−-]?)(\\d+(?:\\.\\d+)?)"
-              + "(?:[\\s\\u00a0]?(mm|cm|m\\b|µm|°|%|px|GB|MB|min\\b|s\\b))?");
+              + "(?:[\\s\\u00a0]?(mm|cm|in/s|in\\b|m\\b|µm|°|%|px|GB|MB|min\\b|s\\b))?");
 
   static final Map<String, Double> FACTORS =
       Map.ofEntries(
           Map.entry("µm", 1e-6),
           Map.entry("mm", 1e-3),
           Map.entry("cm", 1e-2),
+          Map.entry("in", 0.0254), // exactly, since 1959
+          Map.entry("in/s", 0.0254),
           Map.entry("m", 1.0),
           Map.entry("°", Math.PI / 180),
           Map.entry("%", 0.01),

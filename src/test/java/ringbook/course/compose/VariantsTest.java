@@ -1,6 +1,7 @@
 package ringbook.course.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -22,6 +23,9 @@ import ringbook.exercises.Verdict;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Quantity;
 import ringbook.problems.Problems;
+import ringbook.shots.Subject;
+import ringbook.units.Length;
+import ringbook.units.Lengths;
 
 /** The variants of every exercise of the course: {@code -Dseeds=5000} walks more learners. */
 final class VariantsTest {
@@ -106,11 +110,32 @@ final class VariantsTest {
     }
   }
 
+  static List<ExerciseSource> inInches() {
+    return InchCourse.exercises();
+  }
+
   @ParameterizedTest
   @MethodSource("exercises")
   void a_variant_is_marked_by_its_own_numbers(ExerciseSource source) {
+    assertMarked(source, 30);
+  }
+
+  @ParameterizedTest
+  @MethodSource("inInches")
+  void a_variant_in_inches_is_marked_by_its_own_numbers(ExerciseSource source) {
+    boolean plan = source.own().task() instanceof PlanTask;
+    assertMarked(source, plan ? 1 : 8);
+    assertThat(source.own().reckoning().scene().aim().lengths()).isEqualTo(Lengths.IMPERIAL);
+    if (source.varies()) {
+      for (int i = 0; i < (plan ? 0 : 40); i++) {
+        isGood(source.own(), source.forLearner("Learner " + i));
+      }
+    }
+  }
+
+  private static void assertMarked(ExerciseSource source, int learners) {
     TreeSet<String> different = new TreeSet<>();
-    for (int i = 0; i < 30; i++) {
+    for (int i = 0; i < learners; i++) {
       Exercise variant = source.forLearner("Learner " + i);
       assertThat(Marker.verdict(variant, variant.answerText())).isEqualTo(new Verdict.Right());
       assertThat(variant.answerText()).doesNotContain("${");
@@ -121,7 +146,7 @@ final class VariantsTest {
         slips(variant, task);
       }
     }
-    if (source.varies()) {
+    if (source.varies() && learners > 1) {
       assertThat(different).as("neighbours get different numbers").hasSizeGreaterThan(1);
     }
   }
@@ -143,6 +168,27 @@ final class VariantsTest {
     Exercise again = source.forLearner(" zoe  MULLER");
     assertThat(again.reckoning().scene()).isEqualTo(first.reckoning().scene());
     assertThat(again.answerText()).isEqualTo(first.answerText());
+  }
+
+  /** Sizes that an exercise states are such as a tape in inches shows. */
+  @ParameterizedTest
+  @MethodSource("inInches")
+  void sizes_in_inches_are_such_as_people_state(ExerciseSource source) {
+    if (source.own().task() instanceof PlanTask) {
+      return;
+    }
+    for (Exercise exercise : List.of(source.own(), source.forLearner("Ida"))) {
+      Subject subject = exercise.reckoning().scene().subject();
+      if (subject.name().equals(InchCourse.sources().file().scene().subject().name())) {
+        continue;
+      }
+      for (Length size : List.of(subject.height(), subject.width(), subject.depth())) {
+        double quarters = size.metres() / 0.0254 * 4;
+        if (quarters > 8) {
+          assertThat(quarters).as(exercise.id()).isCloseTo(Math.rint(quarters), within(1e-9));
+        }
+      }
+    }
   }
 
   @Test
