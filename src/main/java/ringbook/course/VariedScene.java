@@ -32,8 +32,7 @@ final class VariedScene {
       rest.remove("kit");
       return withKit(course, name, problems)
           .flatMap(
-              scene ->
-                  of(scene, new YamlNode.Fields(changes.position(), rest), lengths, problems));
+              scene -> of(scene, new YamlNode.Fields(changes.position(), rest), lengths, problems));
     }
     return of(course.scene(), changes, lengths, problems);
   }
