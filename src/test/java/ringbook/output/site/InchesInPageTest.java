@@ -134,6 +134,26 @@ final class InchesInPageTest {
   }
 
   @Test
+  void a_plan_is_built_in_inches() {
+    reader.begin("rings-at-heights", Size.DESKTOP, false);
+    choose("inches and feet");
+    browser.run("document.querySelector('.scene-card').close()");
+    // 1.1 m are 43.31 in, 4 ft 2 in are 50 in.
+    reader.type("#answer-plan-owl", "20 at 10° at 1.1 m; top: 3 at 4 ft 2 in");
+    browser.until("document.querySelector('#answer-plan-owl-1-standoff')");
+    assertThat(browser.one("label[for=answer-plan-owl-0-standoff]").getText()).endsWith(", in");
+    assertThat(browser.one("#answer-plan-owl-0-standoff").getDomProperty("value"))
+        .isEqualTo("43.31");
+    assertThat(browser.one("#answer-plan-owl-1-standoff").getDomProperty("value")).isEqualTo("50");
+    reader.type("#answer-plan-owl-0-standoff", "45");
+    browser.until(
+        "document.querySelector('#answer-plan-owl').value"
+            + " === 'rings: 20 at 10° at 45 in; top: 3 at 50 in'");
+    choose("centimetres and metres");
+    browser.until("document.querySelector('#answer-plan-owl-0-standoff').value === '1.143'");
+  }
+
+  @Test
   void a_link_carries_the_measures() {
     reader.begin("right-distance", Size.DESKTOP, false);
     choose("inches and feet");
