@@ -87,8 +87,15 @@ final class EmbreeReference {
     return folder.resolve("rays.bin");
   }
 
-  Answer ask() throws IOException, InterruptedException {
-    Process run = new ProcessBuilder(program.toString(), data().toString()).start();
+  /**
+   * Lets it answer all rays.
+   *
+   * @param robust so that no ray slips between two triangles at their common edge, as in {@link
+   *     ringbook.geometry.RayTree}; else the faster way, which does not promise that
+   */
+  Answer ask(boolean robust) throws IOException, InterruptedException {
+    String mode = robust ? "robust" : "fast";
+    Process run = new ProcessBuilder(program.toString(), data().toString(), mode).start();
     String said = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     if (run.waitFor() != 0) {
       throw new IOException("the reference failed: " + said);

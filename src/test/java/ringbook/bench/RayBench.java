@@ -12,9 +12,9 @@ import ringbook.geometry.RayTree;
 /**
  * Prints how fast rays are answered, ray by ray and a station at a time, over more and more
  * triangles and stations, as rows of a table. Where Embree and a C++ compiler are installed, the
- * same rays are answered by it in turn with ours; where not, its columns stay empty. One thread,
- * processor time of that thread (the machine may be shared), medians. Then {@link RayKernels} runs
- * under JMH.
+ * same rays are answered by it in turn with ours, once so that no ray slips through an edge, as
+ * ours, and once its fastest way; where not, its columns stay empty. One thread, processor time of
+ * that thread (the machine may be shared), medians. Then {@link RayKernels} runs under JMH.
  */
 public final class RayBench {
 
@@ -43,7 +43,8 @@ public final class RayBench {
 
   private static void table() throws IOException, InterruptedException {
     Optional<EmbreeReference> reference = EmbreeReference.built();
-    System.out.println("Medians of " + RUNS + "; speeds in M a second; Embree's in brackets");
+    System.out.println(
+        "Medians of " + RUNS + "; speeds in M a second; Embree's in brackets, robust / fast");
     System.out.println(
         """
         | triangles | stations | tree, ms | rays one by one | ratio \
@@ -56,10 +57,24 @@ public final class RayBench {
     }
   }
 
+  /** Seconds of each run for the tree, the rays one by one, and the pairs. */
+  private static final class Times {
+    private final double[] tree = new double[RUNS];
+    private final double[] rays = new double[RUNS];
+    private final double[] pairs = new double[RUNS];
+
+    void take(int run, EmbreeReference.Answer answer) {
+      tree[run] = answer.build();
+      rays[run] = answer.all();
+      pairs[run] = answer.facing();
+    }
+  }
+
   private static String measure(RayTask task, Optional<EmbreeReference> reference)
       throws IOException, InterruptedException {
-    double[][] ours = new double[3][RUNS];
-    double[][] theirs = new double[3][RUNS];
+    Times ours = new Times();
+    Times robust = new Times();
+    Times fast = new Times();
     if (reference.isPresent()) {
       reference.get().give(task);
     }
@@ -67,14 +82,13 @@ public final class RayBench {
     for (int run = 0; run < RUNS; run++) {
       RayTree[] tree = new RayTree[1];
       long[] blocked = new long[1];
-      ours[0][run] = seconds(() -> tree[0] = RayTree.of(task.mesh));
-      ours[1][run] = seconds(() -> blocked[0] = task.oneByOne(tree[0]));
-      ours[2][run] = seconds(() -> task.stationByStation(tree[0]));
+      ours.tree[run] = seconds(() -> tree[0] = RayTree.of(task.mesh));
+      ours.rays[run] = seconds(() -> blocked[0] = task.oneByOne(tree[0]));
+      ours.pairs[run] = seconds(() -> task.stationByStation(tree[0]));
       if (reference.isPresent()) {
-        EmbreeReference.Answer answer = reference.get().ask();
-        theirs[0][run] = answer.build();
-        theirs[1][run] = answer.all();
-        theirs[2][run] = answer.facing();
+        EmbreeReference.Answer answer = reference.get().ask(true);
+        robust.take(run, answer);
+        fast.take(run, reference.get().ask(false));
         differ = Math.abs(answer.blocked() - blocked[0]);
       }
     }
@@ -82,20 +96,30 @@ public final class RayBench {
     String row =
         String.format(
             Locale.ROOT,
-            "| %,d | %d | %.0f (%.0f) | %.2f (%.2f) | %.2f | %.2f (%.2f) | %.2f | %.2f %% of the"
-                + " rays |",
+            "| %,d | %d | %.0f%s | %.2f%s | %s | %.2f%s | %s | %s |",
             task.mesh.triangles(),
             task.stations.size(),
-            1e3 * median(ours[0]),
-            1e3 * median(theirs[0]),
-            pairs / median(ours[1]),
-            pairs / median(theirs[1]),
-            median(theirs[1]) / median(ours[1]),
-            pairs / median(ours[2]),
-            pairs / median(theirs[2]),
-            median(theirs[2]) / median(ours[2]),
-            1e-4 * differ / pairs);
-    return reference.isPresent() ? row : row.replaceAll("\\((0|Infinity)\\)|\\| 0\\.00 ", "| ");
+            1e3 * median(ours.tree),
+            both("%.0f", 1e3 * median(robust.tree), 1e3 * median(fast.tree)),
+            pairs / median(ours.rays),
+            both("%.2f", pairs / median(robust.rays), pairs / median(fast.rays)),
+            ratios(ours.rays, robust.rays, fast.rays),
+            pairs / median(ours.pairs),
+            both("%.2f", pairs / median(robust.pairs), pairs / median(fast.pairs)),
+            ratios(ours.pairs, robust.pairs, fast.pairs),
+            String.format(Locale.ROOT, "%.2f %% of the rays", 1e-4 * differ / pairs));
+    return reference.isPresent()
+        ? row
+        : row.replaceAll(" \\([^)]*\\)|0\\.00 / 0\\.00|0\\.00 % of the rays", "");
+  }
+
+  private static String both(String format, double robust, double fast) {
+    return String.format(Locale.ROOT, " (" + format + " / " + format + ")", robust, fast);
+  }
+
+  private static String ratios(double[] ours, double[] robust, double[] fast) {
+    double own = median(ours);
+    return String.format(Locale.ROOT, "%.2f / %.2f", median(robust) / own, median(fast) / own);
   }
 
   private static double seconds(Runnable work) {
