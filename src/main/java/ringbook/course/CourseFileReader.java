@@ -107,8 +107,9 @@ public final class CourseFileReader {
             root.position(), "'" + name + ":' is missing", "add it at the top of the course file");
       }
     }
-    boolean dated = date("date", texts) & date(EVALUATED, texts);
-    if (dated) {
+    boolean dated = date("date", texts);
+    boolean evaluationDated = date(EVALUATED, texts); // asked in any case: it tells its own fault
+    if (dated && evaluationDated) {
       refuseHalfEvaluation(texts);
     }
     return texts;
