@@ -201,7 +201,7 @@ final class FlowPages {
     if (joined(last, last)) {
       return;
     }
-    if (gap <= SLIGHTLY_EMPTY || !movedUp(last) && gap <= MOST_EMPTY) {
+    if (gap <= SLIGHTLY_EMPTY || (!movedUp(last) && gap <= MOST_EMPTY)) {
       keepTogether(before.unit(), placed.get(last).unit());
     }
   }
