@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -23,7 +22,7 @@ final class TallPages {
 
   private static final String TALL = "@page { size: 210mm 20000mm }";
 
-  private final Map<Element, Box> boxes = new IdentityHashMap<>();
+  private final IdentityHashMap<Element, Box> boxes = new IdentityHashMap<>();
   private final double dotsPerPoint;
 
   private TallPages(PdfBoxRenderer renderer) {
