@@ -207,7 +207,7 @@ final class PlanStepsTest {
       Figure ringPlan = FigureShelf.draw("ring-plan", Map.of(), exercise.reckoning(), "p");
       ringPlan.tableRows().forEach(row -> shown.put(row.get(0), row.get(1)));
       double turn = degrees(shown.get("Real turn").replace("°", ""));
-      String[] blocked = shown.get("Blocked stations").split(" to ");
+      String[] blocked = shown.get("Blocked stations").split(" to ", -1);
       // Station 1 is on the near side; the free ones are one before and one after.
       double before = -90 + (degrees(blocked[0]) - 2) * turn;
       double after = -90 + degrees(blocked[1]) * turn;
