@@ -264,7 +264,8 @@ class BookLooksTest {
       if (!Elements.hasClass((Element) svg.getParentNode(), "drawing") || !width.lookingAt()) {
         continue;
       }
-      double across = Double.parseDouble(svg.getAttribute("viewBox").strip().split("[\\s,]+")[2]);
+      double across =
+          Double.parseDouble(svg.getAttribute("viewBox").strip().split("[\\s,]+", -1)[2]);
       double unit = Double.parseDouble(width.group(1)) / across * 72 / 25.4;
       for (Element word : Elements.all(svg)) {
         if (word.hasAttribute("font-size")) {
