@@ -78,7 +78,7 @@ final class SlantChart {
     }
     row(
         chart,
-        readings.text(ELEVATION) + " (this ring)",
+        readings.text(ELEVATION) + " (the one ring)",
         Curve.with(reckoning, ELEVATION, readings.si(ELEVATION)));
   }
 
