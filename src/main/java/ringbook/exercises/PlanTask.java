@@ -117,7 +117,7 @@ public final class PlanTask implements Task {
 
   @Override
   public String answerHint(Reckoning reckoning) {
-    return "a plan, such as rings: 24 at 10°, 16 at 50°; low ring: 24; top: 2 (how many photographs"
+    return "a plan, such as rings: 24 at 10°, 24 at 20°; low ring: 24; top: 2 (how many photographs"
         + " at which elevation; behind them, where you need it, a distance such as at "
         + WrittenPlan.example(lengths(reckoning))
         + " or an arc such as without 30° to 80°; write turned over: before what is taken"
