@@ -11,7 +11,8 @@ import ringbook.units.Numbers;
 
 /**
  * What every station of a ring has in common with the others on the object itself: with its
- * neighbour, the next but one, and so on, as the mean over the whole ring.
+ * neighbour, the next but one, and so on, as the mean over the whole ring. Stations from which
+ * something in the room hides the whole object do not count: nobody takes those photographs.
  */
 final class RingOverlap {
 
@@ -56,15 +57,19 @@ final class RingOverlap {
   /** Mean shared, mean matchable and least matchable of all pairs so far apart, in percent. */
   private static double[] mean(Coverage coverage, int apart) {
     int photos = coverage.views().size();
-    double[] sum = {0, 0, 100};
+    double[] found = {0, 0, 100};
+    int pairs = 0;
     for (int i = 0; i < photos; i++) {
       int other = (i + apart) % photos;
-      PairView pair = other == i ? new PairView(1, 1, 1) : coverage.pair(i, other);
-      sum[0] += 100 * pair.shared() / photos;
-      sum[1] += 100 * pair.matchable() / photos;
-      sum[2] = Math.min(sum[2], 100 * pair.matchable());
+      if (coverage.views().get(i).count() > 0 && coverage.views().get(other).count() > 0) {
+        PairView pair = other == i ? new PairView(1, 1, 1) : coverage.pair(i, other);
+        found[0] += 100 * pair.shared();
+        found[1] += 100 * pair.matchable();
+        found[2] = Math.min(found[2], 100 * pair.matchable());
+        pairs++;
+      }
     }
-    return sum;
+    return pairs == 0 ? new double[3] : new double[] {found[0] / pairs, found[1] / pairs, found[2]};
   }
 
   private static String percent(double value) {

@@ -2,11 +2,17 @@ package ringbook.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import ringbook.Scenes;
 import ringbook.ledger.Reckoning;
+import ringbook.shots.Place.Corner;
+import ringbook.shots.Place.Obstacle;
 import ringbook.shots.Scene;
+import ringbook.shots.SceneDraft;
+import ringbook.units.Length;
 
 /** Figures drawn from what the cameras see of the object. */
 final class SeenFiguresTest {
@@ -33,6 +39,19 @@ final class SeenFiguresTest {
     String few = figure("ring-overlap", Reckoning.of(five)).tableRows().get(0).get(2);
     assertThat(thirty).isEqualTo("35\u00a0%");
     assertThat(few).isEqualTo("0\u00a0%");
+  }
+
+  @Test
+  void stations_that_see_nothing_for_a_screen_do_not_count() {
+    List<Corner> corners = new ArrayList<>();
+    for (double[] at : new double[][] {{0.3, -0.3}, {0.35, -0.3}, {0.35, 0.3}, {0.3, 0.3}}) {
+      corners.add(new Corner(Length.ofMetres(at[0]), Length.ofMetres(at[1])));
+    }
+    Obstacle screen = new Obstacle("screen", corners);
+    Scene screened = SceneDraft.of(Scenes.pot()).obstacles(List.of(screen)).build();
+    List<String> neighbours = figure("ring-overlap", Reckoning.of(screened)).tableRows().get(0);
+    assertThat(degrees(neighbours.get(2).replace("\u00a0", ""))).isBetween(30, 38);
+    assertThat(degrees(neighbours.get(3).replace("\u00a0", ""))).isPositive();
   }
 
   @Test
