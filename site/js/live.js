@@ -6,7 +6,7 @@
                          scene and calls then(), at once if all stands ready; where they cannot be had,
                          failed(message), if given.
    calc                  The calls of ringbook.browser.Page (RingbookCalc), for what takes milliseconds,
-                         such as calc.texts(); null until ready. What a call changes holds for all:
+                         such as calc.evaluate(); null until ready. What a call changes holds for all:
                          change the scene by scene.set, never by calc.
    question(id, learner) Poses an exercise of any kind; a Promise of what Page.question describes, as an
                          object. Learner is "" for the numbers of the book.

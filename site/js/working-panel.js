@@ -225,9 +225,12 @@
     var all = live.calc.keys();
     part(dialog, "h3", "", "Worked out from");
     over(given, function () {
-      inputs(keysOf(item).filter(function (key) { return all.indexOf(key) >= 0; }).map(function (key) {
+      var keys = keysOf(item).filter(function (key) { return all.indexOf(key) >= 0; });
+      var values = JSON.parse(live.calc.evaluate(keys));
+      inputs(keys.map(function (key, i) {
         var working = JSON.parse(live.calc.working(key));
-        return { key: key, given: given, symbol: "", name: working.name, text: live.calc.texts()[all.indexOf(key)] };
+        return { key: key, given: given, symbol: "", name: working.name,
+          text: window.RingbookNumbers.reason(values[i].text) };
       }));
     });
   }

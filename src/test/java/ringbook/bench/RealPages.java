@@ -123,29 +123,36 @@ final class RealPages implements AutoCloseable {
         "one input changed                     script    numbers    in view   quick figs    all"
             + " figs  processor");
     for (String name : names) {
-      browser.open(page(name));
-      browser.run("return new Promise(done => RingbookLive.ready(() => done(true)))");
-      browser.run("const p = document.querySelector('.plate'); if (p) { p.scrollIntoView(); }");
+      openReady(name);
       List<List<Double>> rows = new ArrayList<>();
       for (int i = 0; i <= CHANGES; i++) {
-        double before = processor();
-        List<Double> row = numbers("changeTo('aim.step', arguments[0])", 7 + i % 6 + "°");
-        row.add(processor() - before);
-        rows.add(row);
+        rows.add(withProcessor("changeTo('aim.step', arguments[0])", 7 + i % 6 + "°"));
       }
       line(name + ", first", rows.get(0));
       line(name + ", then", medians(rows.subList(1, rows.size())));
       line(name + ", best", best(rows.subList(1, rows.size())));
       List<List<Double>> sizes = new ArrayList<>();
       for (int i = 0; i < 5; i++) {
-        double before = processor();
-        List<Double> row = numbers("changeTo('subject.height', arguments[0])", 30 + i + " cm");
-        row.add(processor() - before);
-        sizes.add(row);
+        sizes.add(withProcessor("changeTo('subject.height', arguments[0])", 30 + i + " cm"));
       }
       line(name + ", another size", medians(sizes));
       browser.run("RingbookLive.scene.reset(); localStorage.clear()");
     }
+  }
+
+  /** Opens a page with its calculations ready and its first figure in view. */
+  private void openReady(String name) {
+    browser.open(page(name));
+    browser.run("return new Promise(done => RingbookLive.ready(() => done(true)))");
+    browser.run("const p = document.querySelector('.plate'); if (p) { p.scrollIntoView(); }");
+  }
+
+  /** The times of a change, and behind them those of the processor. */
+  private List<Double> withProcessor(String change, String argument) {
+    double before = processor();
+    List<Double> row = numbers(change, argument);
+    row.add(processor() - before);
+    return row;
   }
 
   /** What the main thread does until the numbers are painted, in milliseconds of the processor. */
@@ -155,9 +162,7 @@ final class RealPages implements AutoCloseable {
         "until numbers are painted           processor      style     layout   | one"
             + " word painted  arithmetic");
     for (String name : names) {
-      browser.open(page(name));
-      browser.run("return new Promise(done => RingbookLive.ready(() => done(true)))");
-      browser.run("const p = document.querySelector('.plate'); if (p) { p.scrollIntoView(); }");
+      openReady(name);
       numbers("changeTo('aim.step', '6°')"); // the page then knows that the scene is the reader's
       List<List<Double>> rows = new ArrayList<>();
       for (int i = 0; i < 2 * CHANGES; i++) {

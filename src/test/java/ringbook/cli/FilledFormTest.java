@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
@@ -28,13 +27,7 @@ import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
-import ringbook.course.ComposedCourse;
 import ringbook.course.compose.CourseSources;
-import ringbook.ledger.Reckoning;
-import ringbook.output.pack.Inks;
-import ringbook.output.pack.PackMatter;
-import ringbook.output.pack.PackOutput;
-import ringbook.output.pack.Paper;
 import ringbook.problems.Problems;
 
 /** A worksheet after it was filled in with letters of many languages. */
@@ -52,20 +45,8 @@ final class FilledFormTest {
     Problems problems = new Problems();
     CourseSources sources =
         CourseSources.read(Path.of("lessons/course.yaml"), problems).orElseThrow();
-    ComposedCourse whole = sources.compose(problems).orElseThrow();
-    ComposedCourse one =
-        new ComposedCourse(
-            whole.info(),
-            whole.lessons().stream().filter(l -> l.number() == 4).toList(),
-            List.of());
-    PackMatter matter =
-        new PackMatter(
-            Reckoning.of(sources.file().scene()),
-            Optional.empty(),
-            sources::composedFor,
-            List.of());
-    new PackOutput(matter, List.of(Paper.A4), List.of(Inks.GREY)).write(one, folder);
-    sheet = folder.resolve("pack/a4-grey/worksheets/04-right-distance.pdf");
+    sheet =
+        DistanceSheets.write(sources, folder).resolve("worksheets").resolve(DistanceSheets.NAME);
   }
 
   private interface Filling {

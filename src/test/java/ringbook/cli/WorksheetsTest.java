@@ -30,17 +30,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import ringbook.course.compose.CourseSources;
 import ringbook.exercises.Exercise;
 import ringbook.exercises.ExerciseSource;
-import ringbook.ledger.Reckoning;
-import ringbook.output.pack.Inks;
-import ringbook.output.pack.PackMatter;
-import ringbook.output.pack.PackOutput;
-import ringbook.output.pack.Paper;
 import ringbook.problems.Problems;
 
 /** Worksheets filled in by PDFBox, handed in among others, and marked. */
 final class WorksheetsTest {
 
-  private static final String LESSON = "04-right-distance.pdf";
+  private static final String LESSON = DistanceSheets.NAME;
 
   @TempDir private static Path folder;
   private static Path place;
@@ -52,20 +47,7 @@ final class WorksheetsTest {
     CourseSources sources =
         CourseSources.read(Path.of("lessons/course.yaml"), problems).orElseThrow();
     exercises = sources.plainSources(problems);
-    var whole = sources.compose(problems).orElseThrow();
-    var one =
-        new ringbook.course.ComposedCourse(
-            whole.info(),
-            whole.lessons().stream().filter(l -> l.number() == 4).toList(),
-            List.of());
-    PackMatter matter =
-        new PackMatter(
-            Reckoning.of(sources.file().scene()),
-            java.util.Optional.empty(),
-            sources::composedFor,
-            List.of("Ida"));
-    new PackOutput(matter, List.of(Paper.A4), List.of(Inks.GREY)).write(one, folder);
-    place = folder.resolve("pack/a4-grey");
+    place = DistanceSheets.write(sources, folder, "Ida");
   }
 
   private interface Change {

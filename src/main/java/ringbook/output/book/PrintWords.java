@@ -1,18 +1,16 @@
 package ringbook.output.book;
 
-import java.util.List;
 import java.util.regex.Pattern;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.Text;
+import ringbook.output.MinusSigns;
 
 /**
  * Sets words as a printer does: negative numbers with a minus sign, as formulas have it; a number
  * on the line of its unit or of the word that it numbers.
  */
 final class PrintWords {
-
-  private static final Pattern NEGATIVE = Pattern.compile("(?<=^|[\\s\\u00a0(])-(?=[0-9])");
 
   /** A word and its number, a number and its unit; the space between the two. */
   private static final Pattern TOGETHER =
@@ -22,18 +20,14 @@ final class PrintWords {
               + "|(?<=[0-9]) (?=(?:[mcµk]?m|mm²|[mµ]?s|min|h|px|[kMG]B|[MG]?Hz|k?g|lx|W|V|EV|%|°)"
               + "(?![\\p{L}0-9]))");
 
-  /** What is typed or read as it stands, and what shows nothing. */
-  private static final List<String> KEPT = List.of("code", "pre", "style", "title", "desc");
-
   private PrintWords() {}
 
   static void set(Element root) {
     for (Element element : Elements.all(root)) {
-      if (!KEPT.contains(element.getNodeName())) {
+      if (!MinusSigns.leave(element.getNodeName())) {
         for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
           if (child instanceof Text text) {
-            String signed = NEGATIVE.matcher(text.getData()).replaceAll("\u2212");
-            text.setData(TOGETHER.matcher(signed).replaceAll("\u00a0"));
+            text.setData(TOGETHER.matcher(MinusSigns.set(text.getData())).replaceAll("\u00a0"));
           }
         }
       }

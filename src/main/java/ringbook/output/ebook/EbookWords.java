@@ -1,19 +1,14 @@
 package ringbook.output.ebook;
 
-import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import ringbook.output.MinusSigns;
 
 /** Sets negative numbers with a minus sign, as formulas and the printed book have it. */
 final class EbookWords {
 
   private static final Pattern PIECE =
       Pattern.compile("<(/?)([A-Za-z0-9]+)(?:[^\"'<>]++|\"[^\"]*+\"|'[^']*+')*+>|[^<]++|<");
-
-  private static final Pattern NEGATIVE = Pattern.compile("(?<=^|[\\s\\u00a0(])-(?=[0-9])");
-
-  /** What is typed as it stands, and what shows nothing. */
-  private static final List<String> KEPT = List.of("code", "pre", "style", "title", "desc");
 
   private EbookWords() {}
 
@@ -25,8 +20,8 @@ final class EbookWords {
     while (piece.find()) {
       String text = piece.group();
       if (piece.group(2) == null && kept == 0) {
-        text = NEGATIVE.matcher(text).replaceAll("\u2212");
-      } else if (piece.group(2) != null && KEPT.contains(piece.group(2))) {
+        text = MinusSigns.set(text);
+      } else if (piece.group(2) != null && MinusSigns.leave(piece.group(2))) {
         kept += piece.group(1).isEmpty() ? 1 : -1;
       }
       out.append(text);
