@@ -19,9 +19,6 @@ public final class RayTree {
   /** Part of the mesh's diagonal that is left out at both ends of a ray. */
   static final double HAIR = 1e-6;
 
-  /** Below so many patches a grid is not worth its making. */
-  private static final int FEW = 200;
-
   /**
    * The nearest hit.
    *
@@ -86,41 +83,15 @@ public final class RayTree {
     return length > 0 && triangles() > 0 ? new NearestWalk(this, from, to).hit() : Hit.NONE;
   }
 
-  /**
-   * Which patches a camera sees: those that face it and that nothing blocks. Gives exactly the
-   * answers of {@link #blocked}, faster, by one {@link SightWalk} for all; where the camera is so
-   * near that no {@link SightGrid} fits, ray by ray.
-   *
-   * @param camera the middle of the lens
-   * @param patches of any surface, in any number
-   * @param seen takes the answers, one a patch
-   */
-  public void visible(Vec3 camera, Patches patches, boolean[] seen) {
-    if (triangles() > 0 && patches.count() >= FEW && SightGrid.fits(camera, patches)) {
-      SightGrid grid = new SightGrid(camera, patches);
-      new SightWalk(this, grid, camera).run();
-      grid.seen(seen);
-    } else {
-      visibleRayByRay(camera, patches, seen);
-    }
+  /** Whether a place lies outside both blocks of the root, so that no surface goes round it. */
+  boolean isOutside(Vec3 place) {
+    return isOutside(0, place) && isOutside(6, place);
   }
 
-  /** The same by walking down the tree for every patch. */
-  void visibleRayByRay(Vec3 camera, Patches patches, boolean[] seen) {
-    RayWalk walk = new RayWalk(this);
-    double cx = camera.x();
-    double cy = camera.y();
-    double cz = camera.z();
-    for (int i = 0; i < patches.count(); i++) {
-      double x = patches.x(i);
-      double y = patches.y(i);
-      double z = patches.z(i);
-      double away =
-          (x - cx) * patches.normalX(i)
-              + (y - cy) * patches.normalY(i)
-              + (z - cz) * patches.normalZ(i);
-      seen[i] = away < 0 && !walk.blocked(cx, cy, cz, x, y, z);
-    }
+  private boolean isOutside(int at, Vec3 place) {
+    return Math.abs(place.x() - blocks[at]) > blocks[at + 3]
+        || Math.abs(place.y() - blocks[at + 1]) > blocks[at + 4]
+        || Math.abs(place.z() - blocks[at + 2]) > blocks[at + 5];
   }
 
   /** Whether a segment meets the block of a side of a node (number {@code 2 * node + side}). */

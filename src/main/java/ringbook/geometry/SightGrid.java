@@ -1,9 +1,9 @@
 package ringbook.geometry;
 
 /**
- * The patches that face one camera, as points in the cells of a plane before it. Above the cells
- * lies a pyramid of ever coarser ones; each knows how deep its deepest patch lies, so that four
- * looks tell whether anything in some part of the view can be hidden by a thing at a given depth.
+ * Patches that face one camera, as points in the cells of a plane before it. Above the cells lies a
+ * pyramid of ever coarser ones; each knows how deep its deepest patch lies, so that four looks tell
+ * whether anything in some part of the view can be hidden by a thing at a given depth.
  */
 final class SightGrid {
 
@@ -33,8 +33,6 @@ final class SightGrid {
   private final double scale;
   private final int levels;
 
-  private int count;
-
   /** The rays, cell by cell; a hidden one gets depth 0. */
   private double[] rays;
 
@@ -55,7 +53,13 @@ final class SightGrid {
     return camera.minus(block.middle()).norm() > NEAREST * block.diagonal() / 2;
   }
 
-  SightGrid(Vec3 camera, Patches patches) {
+  /**
+   * The grid of some patches.
+   *
+   * @param which their numbers, all facing the camera
+   * @param number how many of {@code which}
+   */
+  SightGrid(Vec3 camera, Patches patches, int[] which, int number) {
     this.camera = camera;
     Bounds block = patches.bounds();
     Vec3 way = block.middle().minus(camera);
@@ -68,7 +72,7 @@ final class SightGrid {
     this.half = 1.0001 * radius / Math.sqrt((distance - radius) * (distance + radius));
     this.depthSlack = SLACK * (distance + radius);
     int wanted = 1;
-    while (wanted < MOST_LEVELS && (1 << (2 * wanted)) < patches.count() * FINENESS) {
+    while (wanted < MOST_LEVELS && (1 << (2 * wanted)) < number * FINENESS) {
       wanted++;
     }
     this.levels = wanted;
@@ -79,40 +83,36 @@ final class SightGrid {
       levelAt[level + 1] = levelAt[level] + (1 << (2 * (levels - level)));
     }
     this.deepest = new double[levelAt[levels + 1]];
-    place(patches);
+    place(patches, which, number);
     buildPyramid();
   }
 
   /** Cells for each patch, before the number is rounded up to a power of four. */
   private static final double FINENESS = 0.5;
 
-  /** Finds the patches that face the camera and sorts their rays by cells. */
-  private void place(Patches patches) {
-    double[] found = new double[STRIDE * patches.count()];
-    int[] patch = new int[patches.count()];
-    int[] cells = new int[patches.count()];
-    for (int i = 0; i < patches.count(); i++) {
-      double dx = patches.x(i) - camera.x();
-      double dy = patches.y(i) - camera.y();
-      double dz = patches.z(i) - camera.z();
-      if (dx * patches.normalX(i) + dy * patches.normalY(i) + dz * patches.normalZ(i) < 0) {
-        int at = STRIDE * count;
-        double depth = dx * ahead.x() + dy * ahead.y() + dz * ahead.z();
-        double over = 1 / depth;
-        found[at] = dx;
-        found[at + 1] = dy;
-        found[at + 2] = dz;
-        found[at + 3] = (dx * right.x() + dy * right.y() + dz * right.z()) * over;
-        found[at + 4] = (dx * up.x() + dy * up.y() + dz * up.z()) * over;
-        found[at + 5] = depth;
-        int cell = (cell(found[at + 4]) << levels) + cell(found[at + 3]);
-        deepest[cell] = Math.max(deepest[cell], depth);
-        start[cell]++;
-        cells[count] = cell;
-        patch[count++] = i;
-      }
+  /** Works out where each patch appears, and sorts the rays by cells. */
+  private void place(Patches patches, int[] which, int number) {
+    double[] found = new double[STRIDE * number];
+    int[] cells = new int[number];
+    for (int i = 0; i < number; i++) {
+      double dx = patches.x(which[i]) - camera.x();
+      double dy = patches.y(which[i]) - camera.y();
+      double dz = patches.z(which[i]) - camera.z();
+      int at = STRIDE * i;
+      double depth = dx * ahead.x() + dy * ahead.y() + dz * ahead.z();
+      double over = 1 / depth;
+      found[at] = dx;
+      found[at + 1] = dy;
+      found[at + 2] = dz;
+      found[at + 3] = (dx * right.x() + dy * right.y() + dz * right.z()) * over;
+      found[at + 4] = (dx * up.x() + dy * up.y() + dz * up.z()) * over;
+      found[at + 5] = depth;
+      int cell = (cell(found[at + 4]) << levels) + cell(found[at + 3]);
+      deepest[cell] = Math.max(deepest[cell], depth);
+      start[cell]++;
+      cells[i] = cell;
     }
-    sort(found, patch, cells);
+    sort(found, which, cells);
   }
 
   private void sort(double[] found, int[] patch, int[] cells) {
@@ -121,9 +121,9 @@ final class SightGrid {
       sum += start[cell];
       start[cell] = sum;
     }
-    rays = new double[STRIDE * count];
-    numbers = new int[count];
-    for (int i = count - 1; i >= 0; i--) {
+    rays = new double[found.length];
+    numbers = new int[cells.length];
+    for (int i = cells.length - 1; i >= 0; i--) {
       int to = --start[cells[i]];
       numbers[to] = patch[i];
       for (int k = 0; k < STRIDE; k++) {
@@ -169,11 +169,6 @@ final class SightGrid {
         || deepest[above + (to >> level)] > depth;
   }
 
-  /** How many patches face the camera. */
-  int count() {
-    return count;
-  }
-
   double[] rays() {
     return rays;
   }
@@ -188,12 +183,9 @@ final class SightGrid {
     return start[(row << levels) + col + 1];
   }
 
-  /** Hands out which patches were not hidden. */
-  void seen(boolean[] seen) {
-    for (int i = 0; i < seen.length; i++) {
-      seen[i] = false;
-    }
-    for (int i = 0; i < count; i++) {
+  /** Marks the patches that were not hidden. */
+  void mark(boolean[] seen) {
+    for (int i = 0; i < numbers.length; i++) {
       seen[numbers[i]] = rays[STRIDE * i + 5] > 0;
     }
   }

@@ -13,6 +13,10 @@ final class SightWalk {
   private static final double STEEPEST = 1e-3;
 
   private final RayTree tree;
+
+  /** For each side of a node whether anything below it counts; null where all does. */
+  private final boolean[] counts;
+
   private final SightGrid grid;
   private final double[] rays;
   private final double cx;
@@ -41,7 +45,13 @@ final class SightWalk {
 
   private final RayWalk alone;
 
-  SightWalk(RayTree tree, SightGrid grid, Vec3 camera) {
+  /**
+   * A walk over all triangles, or over those alone that face away.
+   *
+   * @param backs where the latter lie, from {@link BackFaces}; null to look at all
+   */
+  SightWalk(RayTree tree, SightGrid grid, Vec3 camera, boolean[] backs) {
+    this.counts = backs;
     this.tree = tree;
     this.grid = grid;
     this.alone = new RayWalk(tree);
@@ -69,7 +79,7 @@ final class SightWalk {
       int node = stack[--top];
       for (int side = 0; side < 2; side++) {
         int child = tree.below[3 * node + side];
-        if (appears(12 * node + 6 * side) && looksWide(child)) {
+        if (appears(node, side) && looksWide(child)) {
           stack[top++] = child;
         }
       }
@@ -94,6 +104,10 @@ final class SightWalk {
 
   /** Columns and rows; so many and fewer are not halved on. */
   private static final int FEW_CELLS = 6;
+
+  private boolean appears(int node, int side) {
+    return (counts == null || counts[2 * node + side]) && appears(12 * node + 6 * side);
+  }
 
   /** Works out where a block appears; false if nothing of it lies before the patches' view. */
   private boolean appears(int at) {
@@ -182,7 +196,10 @@ final class SightWalk {
 
   /** Goes on below a block with the rays listed from one place to another. */
   private void narrow(int node, int from, int end) {
-    if (node < 0 && from < end) {
+    if (from == end) {
+      return;
+    }
+    if (node < 0) {
       int leaf = -1 - node;
       int last = (leaf >> 4) + (leaf & 15);
       for (int t = leaf >> 4; t < last; t++) {
@@ -190,13 +207,13 @@ final class SightWalk {
       }
       return;
     }
-    if (end - from <= FEW_RAYS) {
+    if (end - from <= FEW_RAYS && counts == null) {
       oneByOne(node, from, end);
       return;
     }
     room(2 * end - from + 1);
     for (int side = 0; side < 2; side++) {
-      if (appears(12 * node + 6 * side)) {
+      if (appears(node, side)) {
         int found = end;
         for (int i = from; i < end; i++) {
           int at = lists[i];
@@ -222,6 +239,13 @@ final class SightWalk {
     double x2 = c[k + 6] - cx;
     double y2 = c[k + 7] - cy;
     double z2 = c[k + 8] - cz;
+    double nx = (y1 - y0) * (z2 - z0) - (z1 - z0) * (y2 - y0);
+    double ny = (z1 - z0) * (x2 - x0) - (x1 - x0) * (z2 - z0);
+    double nz = (x1 - x0) * (y2 - y0) - (y1 - y0) * (x2 - x0);
+    double height = nx * x0 + ny * y0 + nz * z0;
+    if (counts != null && height < 0) {
+      return;
+    }
     double ux = y1 * z2 - z1 * y2;
     double uy = z1 * x2 - x1 * z2;
     double uz = x1 * y2 - y1 * x2;
@@ -231,10 +255,6 @@ final class SightWalk {
     double wx = y0 * z1 - z0 * y1;
     double wy = z0 * x1 - x0 * z1;
     double wz = x0 * y1 - y0 * x1;
-    double nx = (y1 - y0) * (z2 - z0) - (z1 - z0) * (y2 - y0);
-    double ny = (z1 - z0) * (x2 - x0) - (x1 - x0) * (z2 - z0);
-    double nz = (x1 - x0) * (y2 - y0) - (y1 - y0) * (x2 - x0);
-    double height = nx * x0 + ny * y0 + nz * z0;
     for (int i = from; i < end; i++) {
       int at = lists[i];
       double dx = rays[at];
@@ -244,10 +264,19 @@ final class SightWalk {
       double v = vx * dx + vy * dy + vz * dz;
       double w = wx * dx + wy * dy + wz * dz;
       // An edge-on triangle gives a way without a number or without end, which is no hit.
-      if (!TreeTriangles.beside(u, v, w)
-          && triangles.between(height / (nx * dx + ny * dy + nz * dz), dx, dy, dz)) {
-        rays[at + 5] = 0;
+      if (!TreeTriangles.beside(u, v, w)) {
+        double way = height / (nx * dx + ny * dy + nz * dz);
+        if (triangles.between(way, dx, dy, dz) || isHidden(way, dx, dy, dz)) {
+          rays[at + 5] = 0;
+        }
       }
     }
+  }
+
+  /** Whether a ray that meets a back at its very end, where none is expected, is blocked. */
+  private boolean isHidden(double way, double dx, double dy, double dz) {
+    return counts != null
+        && tree.triangles.atEnd(way, dx, dy, dz)
+        && alone.blocker(0, cx, cy, cz, dx, dy, dz) >= 0;
   }
 }

@@ -82,6 +82,11 @@ final class TreeTriangles {
     return way * length > hair && (1 - way) * length > hair;
   }
 
+  /** Whether a part of a ray's way lies at its end, but for a hair. */
+  boolean atEnd(double way, double dx, double dy, double dz) {
+    return Math.abs(1 - way) * Math.sqrt(dx * dx + dy * dy + dz * dz) <= hair;
+  }
+
   /** The part of the way at which a ray meets a triangle's plane; NaN if never. */
   double way(int t, double ax, double ay, double az, double dx, double dy, double dz) {
     double[] c = corners;

@@ -51,10 +51,13 @@ public final class RayBench {
         | pairs, a station at a time | ratio, both with the facing test | other answers |
         |--:|--:|--:|--:|--:|--:|--:|--:|\
         """);
-    measure(new RayTask(20_000, 10), Optional.empty()); // warms the compiler up
+    measure(new RayTask(20_000, 10, false), Optional.empty()); // warms the compiler up
+    measure(new RayTask(20_000, 10, true), Optional.empty());
     for (int[] size : SIZES) {
-      System.out.println(measure(new RayTask(size[0], size[1]), reference));
+      System.out.println(measure(new RayTask(size[0], size[1], false), reference));
     }
+    System.out.println("The same with one triangle left out, so that the mesh is open:");
+    System.out.println(measure(new RayTask(20_000, 100, true), reference));
   }
 
   /** Seconds of each run for the tree, the rays one by one, and the pairs. */

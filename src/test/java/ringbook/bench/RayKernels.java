@@ -40,7 +40,7 @@ public class RayKernels {
   /** Makes mesh, patches and tree. */
   @Setup
   public void prepare() {
-    task = new RayTask(20_000, 10);
+    task = new RayTask(20_000, 10, false);
     tree = RayTree.of(task.mesh);
   }
 

@@ -17,7 +17,7 @@ final class RayTreeTest {
 
   private static final int SEEDS = Integer.getInteger("seeds", 20);
 
-  private static Mesh soup(Random random, int triangles, double size) {
+  static Mesh soup(Random random, int triangles, double size) {
     double[] xyz = new double[9 * triangles];
     int[] corners = new int[3 * triangles];
     for (int t = 0; t < triangles; t++) {
@@ -143,7 +143,7 @@ final class RayTreeTest {
     return new Point3D_F64(p.x(), p.y(), p.z());
   }
 
-  private static Vec3 point(Random random) {
+  static Vec3 point(Random random) {
     return new Vec3(
         3 * random.nextDouble() - 1, 3 * random.nextDouble() - 1, 3 * random.nextDouble() - 1);
   }
@@ -204,83 +204,5 @@ final class RayTreeTest {
     RayTree tree = RayTree.of(Mesh.of(xyz, corners, new int[5000], List.of("heap")));
     assertThat(tree.blocked(new Vec3(0.2, 0.2, -1), new Vec3(0.2, 0.2, 1))).isTrue();
     assertThat(tree.blocked(new Vec3(0.8, 0.8, -1), new Vec3(0.8, 0.8, 1))).isFalse();
-  }
-
-  /** A wall beside and behind the camera, and a table that runs under it. */
-  @Test
-  void theBatchMindsWhatReachesBehindTheCamera() {
-    Mesh ball = new Ball(new Length(0.3)).mesh(new Length(0.02));
-    double[] xyz = {-9, -9, 0.2, 9, -9, 0.2, 9, 9, 0.2, -9, 9, 0.2, -0.4, -9, 0, -0.4, 9, 3};
-    Mesh table = Mesh.of(xyz, new int[] {0, 1, 2, 0, 2, 3, 0, 4, 5}, new int[3], List.of("table"));
-    Mesh all = Mesh.joined(List.of(ball, table));
-    RayTree tree = RayTree.of(all);
-    Patches patches = Patches.of(ball, 1500);
-    boolean[] seen = new boolean[patches.count()];
-    boolean[] single = new boolean[patches.count()];
-    Random random = new Random(9);
-    int blockedByTable = 0;
-    for (int c = 0; c < 60; c++) {
-      Vec3 camera = point(random);
-      tree.visible(camera, patches, seen);
-      tree.visibleRayByRay(camera, patches, single);
-      assertThat(seen).isEqualTo(single);
-      for (int i = 0; i < seen.length; i++) {
-        boolean faces = camera.minus(patches.point(i)).dot(patches.normal(i)) > 0;
-        blockedByTable += faces && !seen[i] ? 1 : 0;
-      }
-    }
-    assertThat(blockedByTable).isGreaterThan(60 * 100);
-  }
-
-  /** One station at a time gives the answers of one ray at a time. */
-  @Test
-  void theBatchAgreesWithSingleRays() {
-    Mesh mesh =
-        Mesh.joined(
-            List.of(
-                new Torus(new Length(0.3), new Length(0.1)).mesh(new Length(0.01)),
-                new Box(new Length(0.1), new Length(0.1), new Length(0.2)).mesh(new Length(0.05))));
-    RayTree tree = RayTree.of(mesh);
-    Patches patches = Patches.of(mesh, 2000);
-    boolean[] seen = new boolean[patches.count()];
-    Random random = new Random(3);
-    int sum = 0;
-    for (int c = 0; c < 30; c++) {
-      Vec3 camera = point(random);
-      tree.visible(camera, patches, seen);
-      for (int i = 0; i < seen.length; i++) {
-        boolean faces = camera.minus(patches.point(i)).dot(patches.normal(i)) > 0;
-        boolean one = faces && !tree.blocked(camera, patches.point(i));
-        assertThat(seen[i]).isEqualTo(one);
-        sum += one ? 1 : 0;
-      }
-    }
-    assertThat(sum).isBetween(30 * 2000 / 10, 30 * 2000 / 2);
-  }
-
-  /** Few triangles and many patches, and the other way round; loose, crossing, near and far. */
-  @Test
-  void theBatchAgreesOverSizes() {
-    int hidden = 0;
-    int asked = 0;
-    for (int seed = 0; seed < SEEDS; seed++) {
-      Random random = new Random(4000 + seed);
-      Mesh object = soup(random, 30 + random.nextInt(300), 0.3);
-      Mesh room = soup(random, 1 + random.nextInt(seed % 2 == 0 ? 3000 : 30), seed % 3 + 0.02);
-      RayTree tree = RayTree.of(Mesh.joined(List.of(object, room)));
-      Patches patches = Patches.of(object, 300 + random.nextInt(3000));
-      boolean[] seen = new boolean[patches.count()];
-      for (int c = 0; c < 4; c++) {
-        Vec3 camera = point(random).times(1 + 3 * random.nextDouble());
-        tree.visible(camera, patches, seen);
-        for (int i = 0; i < seen.length; i++) {
-          boolean faces = patches.point(i).minus(camera).dot(patches.normal(i)) < 0;
-          assertThat(seen[i]).isEqualTo(faces && !tree.blocked(camera, patches.point(i)));
-          asked += faces ? 1 : 0;
-          hidden += faces && !seen[i] ? 1 : 0;
-        }
-      }
-    }
-    assertThat(hidden).isBetween(asked / 10, asked * 9 / 10);
   }
 }

@@ -16,9 +16,10 @@ final class VisibleSurfaceTest {
 
   private static final double R = 0.1;
 
-  private static double seen(Patches patches, RayTree tree, Vec3 camera, double limitDegrees) {
+  private static double seen(Sight sight, Vec3 camera, double limitDegrees) {
+    Patches patches = sight.patches();
     boolean[] seen = new boolean[patches.count()];
-    tree.visible(camera, patches, seen);
+    sight.visible(camera, seen);
     double area = 0;
     for (int i = 0; i < seen.length; i++) {
       Vec3 view = camera.minus(patches.point(i));
@@ -34,10 +35,10 @@ final class VisibleSurfaceTest {
   @CsvSource({"1.2", "1.5", "2", "4", "20"})
   void a_sphere_shows_its_cap(double distances) {
     Mesh ball = new Ball(new Length(2 * R)).mesh(new Length(0.003));
-    RayTree tree = RayTree.of(ball);
     Patches patches = Patches.of(ball, 8000);
+    Sight sight = Sight.of(ball, RayTree.of(ball), patches);
     Vec3 out = new Vec3(0.36, 0.48, 0.8).times(R * distances);
-    assertThat(seen(patches, tree, new Vec3(0, 0, R).plus(out), 90))
+    assertThat(seen(sight, new Vec3(0, 0, R).plus(out), 90))
         .isCloseTo((1 - 1 / distances) / 2, within(0.004));
   }
 
@@ -49,13 +50,12 @@ final class VisibleSurfaceTest {
   @CsvSource({"1.5, 60", "2, 60", "4, 45", "4, 75", "20, 30"})
   void a_sphere_shows_a_smaller_cap_under_an_incidence_limit(double distances, double limit) {
     Mesh ball = new Ball(new Length(2 * R)).mesh(new Length(0.003));
-    RayTree tree = RayTree.of(ball);
     Patches patches = Patches.of(ball, 8000);
+    Sight sight = Sight.of(ball, RayTree.of(ball), patches);
     double i = Math.toRadians(limit);
     double polar = i - Math.asin(Math.sin(i) / distances);
     Vec3 camera = new Vec3(0, 0, R).plus(new Vec3(-0.48, 0.36, 0.8).times(R * distances));
-    assertThat(seen(patches, tree, camera, limit))
-        .isCloseTo((1 - Math.cos(polar)) / 2, within(0.004));
+    assertThat(seen(sight, camera, limit)).isCloseTo((1 - Math.cos(polar)) / 2, within(0.004));
   }
 
   /** From a point level with it, the side of a cylinder shows acos(R/d)/π of itself. */
@@ -63,10 +63,10 @@ final class VisibleSurfaceTest {
   @CsvSource({"1.3", "2", "5"})
   void a_cylinder_shows_less_than_half_its_side(double distances) {
     Mesh cylinder = new Cylinder(new Length(2 * R), new Length(0.3)).mesh(new Length(0.004));
-    RayTree tree = RayTree.of(cylinder);
     Patches patches = Patches.of(cylinder, 8000);
+    Sight sight = Sight.of(cylinder, RayTree.of(cylinder), patches);
     boolean[] seen = new boolean[patches.count()];
-    tree.visible(new Vec3(R * distances, 0, 0.15), patches, seen);
+    sight.visible(new Vec3(R * distances, 0, 0.15), seen);
     double side = 0;
     double all = 0;
     for (int i = 0; i < seen.length; i++) {
@@ -86,12 +86,12 @@ final class VisibleSurfaceTest {
     double[] error = new double[3];
     for (int k = 0; k < 3; k++) {
       Mesh ball = new Ball(new Length(2 * R)).mesh(new Length(0.012 / (1 << k)));
-      RayTree tree = RayTree.of(ball);
       Patches patches = Patches.of(ball, 500 << (2 * k));
+      Sight sight = Sight.of(ball, RayTree.of(ball), patches);
       double sum = 0;
       for (int a = 0; a < 24; a++) {
         Vec3 out = new Vec3(Math.cos(a), Math.sin(a), 0.2 * (a % 5)).unit().times(3 * R);
-        double off = seen(patches, tree, new Vec3(0, 0, R).plus(out), 90) - 1.0 / 3;
+        double off = seen(sight, new Vec3(0, 0, R).plus(out), 90) - 1.0 / 3;
         sum += off * off;
       }
       error[k] = Math.sqrt(sum / 24);
@@ -115,11 +115,11 @@ final class VisibleSurfaceTest {
     double large = 0.15;
     double small = 0.05;
     Mesh torus = new Torus(new Length(2 * large), new Length(2 * small)).mesh(new Length(0.004));
-    RayTree tree = RayTree.of(torus);
     Patches patches = Patches.of(torus, 1500);
+    Sight sight = Sight.of(torus, RayTree.of(torus), patches);
     Vec3 camera = new Vec3(x, y, z);
     boolean[] seen = new boolean[patches.count()];
-    tree.visible(camera, patches, seen);
+    sight.visible(camera, seen);
     int differ = 0;
     int hidden = 0;
     Vec3 middle = new Vec3(0, 0, small);

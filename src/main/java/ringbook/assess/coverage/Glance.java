@@ -48,7 +48,7 @@ final class Glance {
 
   View view() {
     boolean[] seen = new boolean[patches.count()];
-    seeing.surface().tree().visible(lens, patches, seen);
+    seeing.surface().sight().visible(lens, seen);
     return view(seen);
   }
 

@@ -5,6 +5,7 @@ import java.util.TreeMap;
 import ringbook.geometry.Mesh;
 import ringbook.geometry.Patches;
 import ringbook.geometry.RayTree;
+import ringbook.geometry.Sight;
 import ringbook.shots.Scene;
 import ringbook.shots.Subject;
 import ringbook.units.Length;
@@ -24,7 +25,7 @@ final class Stood {
   private final RayTree tree;
 
   /** By about how many patches; never changed, but for another in its place. */
-  private volatile Map<Integer, Patches> patches = Map.of();
+  private volatile Map<Integer, Surface> surfaces = Map.of();
 
   private Stood(Scene scene) {
     subject = scene.subject();
@@ -51,13 +52,13 @@ final class Stood {
    * @param wanted about how many patches, at least 1
    */
   Surface surface(int wanted) {
-    Patches known = patches.get(wanted);
+    Surface known = surfaces.get(wanted);
     if (known == null) {
-      known = Patches.of(mesh, wanted);
-      Map<Integer, Patches> more = new TreeMap<>(patches);
+      known = new Surface(Sight.of(mesh, tree, Patches.of(mesh, wanted)));
+      Map<Integer, Surface> more = new TreeMap<>(surfaces);
       more.put(wanted, known);
-      patches = more;
+      surfaces = more;
     }
-    return new Surface(known, tree);
+    return known;
   }
 }

@@ -3,6 +3,7 @@ package ringbook.assess.coverage;
 import ringbook.geometry.Mesh;
 import ringbook.geometry.Patches;
 import ringbook.geometry.RayTree;
+import ringbook.geometry.Sight;
 import ringbook.shots.Scene;
 import ringbook.units.Num;
 
@@ -10,10 +11,9 @@ import ringbook.units.Num;
  * The object as it is looked at: its patches, and what of it can be in the way. Standing on its
  * table in the frame of the room, in metres.
  *
- * @param patches what is judged
- * @param tree what hides; usually over the same mesh
+ * @param sight what is judged, and what hides, usually over the same mesh
  */
-public record Surface(Patches patches, RayTree tree) {
+public record Surface(Sight sight) {
 
   /**
    * Of one mesh.
@@ -21,7 +21,7 @@ public record Surface(Patches patches, RayTree tree) {
    * @param wanted about how many patches, at least 1
    */
   public static Surface of(Mesh mesh, int wanted) {
-    return new Surface(Patches.of(mesh, wanted), RayTree.of(mesh));
+    return new Surface(Sight.of(mesh, RayTree.of(mesh), Patches.of(mesh, wanted)));
   }
 
   /**
@@ -35,19 +35,29 @@ public record Surface(Patches patches, RayTree tree) {
 
   /** Some of its patches, hidden by all of it. */
   public Surface only(int[] numbers) {
-    return new Surface(patches.only(numbers), tree);
+    return new Surface(sight.only(numbers));
+  }
+
+  /** What is judged. */
+  public Patches patches() {
+    return sight.patches();
+  }
+
+  /** What hides. */
+  public RayTree tree() {
+    return sight.tree();
   }
 
   /** How many patches. */
   public int count() {
-    return patches.count();
+    return patches().count();
   }
 
   /** Metres in plan from the origin to the farthest patch. */
   double reach() {
     double reach = 0;
     for (int i = 0; i < count(); i++) {
-      reach = Math.max(reach, Num.hypot(patches.x(i), patches.y(i)));
+      reach = Math.max(reach, Num.hypot(patches().x(i), patches().y(i)));
     }
     return reach;
   }
