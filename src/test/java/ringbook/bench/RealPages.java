@@ -140,11 +140,12 @@ final class RealPages implements AutoCloseable {
     }
   }
 
-  /** Opens a page with its calculations ready and its first figure in view. */
+  /** Opens a page, its first figure in view, and the scene card on it. */
   private void openReady(String name) {
     browser.open(page(name));
     browser.run("return new Promise(done => RingbookLive.ready(() => done(true)))");
     browser.run("const p = document.querySelector('.plate'); if (p) { p.scrollIntoView(); }");
+    numbers("opensCard('aim.step')");
   }
 
   /** The times of a change, and behind them those of the processor. */
