@@ -6,6 +6,7 @@ import org.teavm.backend.javascript.JSModuleType;
 import org.teavm.backend.javascript.JavaScriptTarget;
 import org.teavm.backend.javascript.TeaVMJavaScriptHost;
 import org.teavm.diagnostics.Problem;
+import org.teavm.model.ClassHolderSource;
 import org.teavm.model.ClassHolderTransformer;
 import org.teavm.model.MethodReader;
 import org.teavm.model.PreOptimizingClassHolderSource;
@@ -60,13 +61,15 @@ final class ScriptCompiler {
     ReferenceCache names = new ReferenceCache();
     ResourceProvider resources = new ClasspathResourceProvider(classes);
     try {
+      JavaScriptTarget target = target();
+      ClassHolderSource read =
+          new PreOptimizingClassHolderSource(
+              new ClasspathClassHolderSource(resources, names, classes));
       TeaVM compiler =
-          new TeaVMBuilder(target())
+          new TeaVMBuilder(target)
               .setReferenceCache(names)
               .setClassLoader(classes)
-              .setClassSource(
-                  new PreOptimizingClassHolderSource(
-                      new ClasspathClassHolderSource(resources, names, classes)))
+              .setClassSource(read)
               .setResourceProvider(resources)
               .setObfuscated(!readable)
               .setStrict(checked)
@@ -74,6 +77,7 @@ final class ScriptCompiler {
       compiler.setOptimizationLevel(TeaVMOptimizationLevel.ADVANCED);
       compiler.installPlugins();
       passes.forEach(compiler::add);
+      RecordEquality.install(target, compiler, read);
       compiler.setEntryPoint(main);
       compiler.setEntryPointName("main");
       compiler.build(new DirectoryBuildTarget(folder.toFile()), file);

@@ -22,7 +22,8 @@ final class NullLeftToEngineTest {
         } catch (stopped) {
           return 'stopped';
         }
-      })""";
+      })\
+      """;
 
   @TempDir Path folder;
 
