@@ -31,7 +31,7 @@ import org.teavm.model.util.DefinitionExtractor;
  */
 public final class KeepGrouping implements ClassHolderTransformer {
 
-  /** A pass; the compiler makes it by its name. */
+  /** A pass. */
   public KeepGrouping() {}
 
   @Override

@@ -17,7 +17,7 @@ public final class NoDoubleTexts implements ClassHolderTransformer {
 
   private static final MethodDescriptor TEXT = new MethodDescriptor("toString", String.class);
 
-  /** A pass; the compiler makes it by its name. */
+  /** A pass. */
   public NoDoubleTexts() {}
 
   @Override

@@ -27,7 +27,7 @@ public final class NoReferenceTexts implements ClassHolderTransformer {
   private static final String ENTRY = "ringbook.ledger.Entry";
   private static final Set<String> ABOUT = Set.of("meaning", "source", "checkedBy");
 
-  /** A pass; the compiler makes it by its name. */
+  /** A pass. */
   public NoReferenceTexts() {}
 
   @Override

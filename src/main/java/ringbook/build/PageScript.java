@@ -6,14 +6,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.teavm.backend.javascript.JSModuleType;
 import org.teavm.diagnostics.DefaultProblemTextConsumer;
 import org.teavm.diagnostics.Problem;
 import org.teavm.model.CallLocation;
-import org.teavm.tooling.TeaVMTargetType;
-import org.teavm.tooling.TeaVMTool;
-import org.teavm.tooling.TeaVMToolException;
-import org.teavm.vm.TeaVMOptimizationLevel;
 
 /**
  * Compiles the calculations into two classic scripts that pages load from disk: {@code calc.js} is
@@ -36,18 +31,15 @@ public final class PageScript {
     private final String file;
     private final String entry;
 
-    /**
-     * Whether every null, cast and index is looked at. That costs half the speed, and a quarter of
-     * the size; the classes count on none of it, which the JVM proves on the same inputs.
-     */
-    private final boolean strict;
+    /** Whether casts and indices are checked; see {@link ScriptCompiler}. */
+    private final boolean checked;
 
     private final String before;
     private final String after;
 
-    Script(String file, String entry, boolean strict, String before, String after) {
+    Script(String file, String entry, boolean checked, String before, String after) {
       this.file = file;
-      this.strict = strict;
+      this.checked = checked;
       this.entry = "ringbook.browser." + entry;
       this.before = before;
       this.after = after;
@@ -72,7 +64,7 @@ public final class PageScript {
    * @param arguments the folder of compiled classes; {@code --readable} keeps long names, for
    *     looking for faults
    */
-  public static void main(String[] arguments) throws IOException, TeaVMToolException {
+  public static void main(String[] arguments) throws IOException {
     boolean readable = List.of(arguments).contains("--readable");
     for (Script script : Script.values()) {
       if (!new PageScript(script, Path.of(arguments[0]), readable).make()) {
@@ -81,16 +73,14 @@ public final class PageScript {
     }
   }
 
-  private boolean make() throws IOException, TeaVMToolException {
+  private boolean make() throws IOException {
     if (isMadeFrom(first(from.mark()))) {
       return true;
     }
     Path raw = Files.createTempDirectory("ringbook-script");
     try {
       MadeFrom.Noting classes = new MadeFrom.Noting(PageScript.class.getClassLoader());
-      TeaVMTool compiler = compiler(raw, classes);
-      compiler.generate();
-      if (told(compiler)) {
+      if (told(compiler().compile(classes, raw, "raw.js"))) {
         return false;
       }
       String body = Files.readString(raw.resolve("raw.js"));
@@ -108,26 +98,17 @@ public final class PageScript {
     return "/* Calculations of Ringbook, made from " + mark + names + ". */";
   }
 
-  private TeaVMTool compiler(Path folder, ClassLoader classes) {
-    TeaVMTool compiler = new TeaVMTool();
-    compiler.setTargetType(TeaVMTargetType.JAVASCRIPT);
-    compiler.setJsModuleType(JSModuleType.COMMON_JS);
-    compiler.setMainClass(script.entry);
-    compiler.setTargetDirectory(folder.toFile());
-    compiler.setTargetFileName("raw.js");
-    compiler.setOptimizationLevel(TeaVMOptimizationLevel.ADVANCED);
-    compiler.setObfuscated(!readable);
-    compiler.setStrict(script.strict);
-    compiler.getTransformers().add(KeepGrouping.class.getName());
-    compiler.getTransformers().add(NoDoubleTexts.class.getName());
-    compiler.getTransformers().add(NoReferenceTexts.class.getName());
-    compiler.setClassLoader(classes);
-    return compiler;
+  private ScriptCompiler compiler() {
+    return new ScriptCompiler(
+        script.entry,
+        script.checked,
+        readable,
+        List.of(new KeepGrouping(), new NoDoubleTexts(), new NoReferenceTexts()));
   }
 
   /** Tells what the compiler complains of; whether there was anything. */
-  private static boolean told(TeaVMTool compiler) {
-    for (Problem problem : compiler.getProblemProvider().getProblems()) {
+  private static boolean told(List<Problem> problems) {
+    for (Problem problem : problems) {
       DefaultProblemTextConsumer text = new DefaultProblemTextConsumer();
       problem.render(text);
       CallLocation from = problem.getLocation();
@@ -136,7 +117,7 @@ public final class PageScript {
               + text.getText()
               + (from == null ? "" : " in " + from.getMethod() + " " + from.getSourceLocation()));
     }
-    return !compiler.getProblemProvider().getProblems().isEmpty();
+    return !problems.isEmpty();
   }
 
   private boolean isMadeFrom(String first) throws IOException {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import ringbook.geometry.Shape;
 import ringbook.geometry.Vec3;
 import ringbook.optics.Kit;
@@ -46,8 +47,8 @@ public final class SceneDraft {
   private boolean focalLengthChanged;
   private Optional<Shape> shape = Optional.empty();
 
-  /** Of the form that is stated here; null where none is, or only that of an earlier scene. */
-  private ShapeSize statedShape;
+  /** Holds sizes against the form stated here; null where none is, or only an earlier scene's. */
+  private Function<Vec3, Optional<Fault>> sizeCheck;
 
   /** An empty draft. */
   public SceneDraft() {}
@@ -86,7 +87,7 @@ public final class SceneDraft {
     copy.depthChanged = depthChanged;
     copy.focalLengthChanged = focalLengthChanged;
     copy.shape = shape;
-    copy.statedShape = statedShape;
+    copy.sizeCheck = sizeCheck;
     return copy;
   }
 
@@ -142,7 +143,7 @@ public final class SceneDraft {
       numbers.remove("subject.depth");
     }
     if (field.key().equals("subject.name") && !word.equals(words.get(field.key()))) {
-      shape = statedShape != null ? shape : Optional.empty(); // another object
+      shape = sizeCheck != null ? shape : Optional.empty(); // another object
     }
     return set(field, word);
   }
@@ -189,7 +190,7 @@ public final class SceneDraft {
   /** States the form of the object; its sizes must come near those stated. */
   public SceneDraft shape(Shape stated) {
     shape = Optional.of(stated);
-    statedShape = new ShapeSize(stated);
+    sizeCheck = new ShapeSize(stated)::compare;
     return this;
   }
 
@@ -361,12 +362,11 @@ public final class SceneDraft {
               "a round object has one diameter",
               "leave 'depth' out or make it equal to 'width'"));
     }
-    if (statedShape != null) {
+    if (sizeCheck != null) {
       double width = numbers.get("subject.width");
-      Vec3 stated =
-          new Vec3(
-              width, numbers.getOrDefault("subject.depth", width), numbers.get("subject.height"));
-      statedShape.compare(stated).ifPresent(faults::add);
+      double depth = numbers.getOrDefault("subject.depth", width);
+      Vec3 stated = new Vec3(width, depth, numbers.get("subject.height"));
+      sizeCheck.apply(stated).ifPresent(faults::add);
     }
   }
 

@@ -9,7 +9,10 @@ import ringbook.shots.SceneDraft.Fault;
 import ringbook.units.Length;
 import ringbook.units.Numbers;
 
-/** Holds a stated form against the stated sizes. */
+/**
+ * Holds a stated form against the stated sizes. A draft knows it as a function only, so that it
+ * brings no meshes into a script in which no form is ever stated.
+ */
 final class ShapeSize {
 
   /** By how much, as a part, a measured mesh may differ: a tape measure and a rounded drawing. */

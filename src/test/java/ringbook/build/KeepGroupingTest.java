@@ -11,11 +11,7 @@ import java.util.SplittableRandom;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.teavm.backend.javascript.JSModuleType;
-import org.teavm.tooling.TeaVMTargetType;
-import org.teavm.tooling.TeaVMTool;
-import org.teavm.tooling.TeaVMToolException;
-import org.teavm.vm.TeaVMOptimizationLevel;
+import org.teavm.model.ClassHolderTransformer;
 import ringbook.site.Browser;
 
 /** The compiler drops brackets of sums, and the pass keeps them; by the bits, in a browser. */
@@ -28,7 +24,7 @@ final class KeepGroupingTest {
   @Test
   void brackets_count_only_with_the_pass() throws Exception {
     compile("plain.js", List.of());
-    compile("kept.js", List.of(KeepGrouping.class.getName()));
+    compile("kept.js", List.of(new KeepGrouping()));
     try (Browser browser = Browser.start()) {
       assertThat(differences(browser, "kept.js")).isEmpty();
       assertThat(differences(browser, "plain.js"))
@@ -37,20 +33,9 @@ final class KeepGroupingTest {
     }
   }
 
-  private void compile(String name, List<String> passes) throws TeaVMToolException {
-    TeaVMTool compiler = new TeaVMTool();
-    compiler.setTargetType(TeaVMTargetType.JAVASCRIPT);
-    compiler.setJsModuleType(JSModuleType.COMMON_JS);
-    compiler.setMainClass(Grouping.class.getName());
-    compiler.setTargetDirectory(folder.toFile());
-    compiler.setTargetFileName(name);
-    compiler.setOptimizationLevel(TeaVMOptimizationLevel.ADVANCED);
-    compiler.setObfuscated(true);
-    compiler.setStrict(true);
-    compiler.getTransformers().addAll(passes);
-    compiler.setClassLoader(getClass().getClassLoader());
-    compiler.generate();
-    assertThat(compiler.getProblemProvider().getProblems()).isEmpty();
+  private void compile(String name, List<ClassHolderTransformer> passes) {
+    ScriptCompiler compiler = new ScriptCompiler(Grouping.class.getName(), true, false, passes);
+    assertThat(compiler.compile(getClass().getClassLoader(), folder, name)).isEmpty();
   }
 
   /** The shapes that come out otherwise than on the JVM. */
