@@ -12,7 +12,7 @@ final class PrintFractions {
 
   /** With the whole inches before it, the unit behind it and a bracket that opens. */
   private static final Pattern FRACTION =
-      Pattern.compile("\\(?(?:[0-9]+\u00a0)?[0-9]/[0-9]\u00a0in(?!\\p{L})");
+      Pattern.compile("\\(?(?:[0-9]+[ \u00a0])?[0-9]/[0-9][ \u00a0]in(?!\\p{L})");
 
   private PrintFractions() {}
 

@@ -68,10 +68,11 @@ class PrintDocumentTest {
     Element root =
         print(
             "<p>34 cm (13\u00a01/2\u00a0in); 3\u00a0ft\u00a010\u00a03/4\u00a0in and"
-                + " <data>1/4\u00a0in</data>, 1/2\u00a0inning, 1/100\u00a0s, 1/20</p>");
+                + " <data>1/4\u00a0in</data>, 1/2\u00a0inning, 1/100\u00a0s, 1/20</p><p>29 3/4 in"
+                + " high</p>");
     assertThat(Elements.named(root, "data"))
         .extracting(Elements::text)
-        .containsExactly("(13 1/2 in);", "10 3/4 in", "1/4 in,");
+        .containsExactly("(13 1/2 in);", "10 3/4 in", "1/4 in,", "29 3/4 in");
     assertThat(Elements.text(root))
         .contains("34 cm (13 1/2 in); 3 ft 10 3/4 in and 1/4 in, 1/2 inning");
   }
