@@ -69,7 +69,7 @@
     var count = follow();
     say(live.scene.changes().keys.length === 0
       ? "The page shows the course’s own numbers again."
-      : counted(count, "number") + " on this page changed.");
+      : isOwn() ? "The same numbers, with lengths told as you chose." : counted(count, "number") + " on this page changed.");
   }
 
   function lay() {

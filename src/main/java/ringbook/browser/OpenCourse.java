@@ -1,9 +1,9 @@
 package ringbook.browser;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import ringbook.ledger.Reckoning;
 import ringbook.optics.Kit;
 import ringbook.shots.SceneChanges;
@@ -15,7 +15,7 @@ final class OpenCourse {
 
   private final Reach reach;
   private final LiveCourse course;
-  private final Map<String, LiveExercise> exercises = new TreeMap<>();
+  private final Map<String, LiveExercise> exercises = new LinkedHashMap<>();
   private Reckoning reckoning;
   private Expressions values;
 

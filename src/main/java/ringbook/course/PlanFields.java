@@ -14,6 +14,7 @@ import ringbook.problems.Problems;
 import ringbook.shots.SceneText;
 import ringbook.units.Decimal;
 import ringbook.units.Dimension;
+import ringbook.units.Lengths;
 
 /** Reads an exercise that asks for a plan: the model plans, how much they must show, economy. */
 final class PlanFields {
@@ -89,7 +90,7 @@ final class PlanFields {
       return PlanTerms.USUAL_COVERED;
     }
     String written = fields.line("covered").orElse("");
-    SceneText.Read read = SceneText.read(written, Dimension.SHARE);
+    SceneText.Read read = SceneText.read(written, Dimension.SHARE, Lengths.METRIC);
     if (read.fault().isPresent() || !(read.si() > 0 && read.si() <= 1)) {
       problems.add(
           fields.position("covered"),

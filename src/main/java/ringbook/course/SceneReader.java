@@ -16,6 +16,7 @@ import ringbook.shots.SceneField;
 import ringbook.shots.SceneText;
 import ringbook.units.Dimension;
 import ringbook.units.Length;
+import ringbook.units.Words;
 
 /**
  * Reads what a file states of a scene, with the labels of {@link SceneField#label}, and tells every
@@ -44,7 +45,9 @@ public final class SceneReader {
    * none.
    */
   public static Optional<Scene> whole(YamlNode.Fields root, Problems problems) {
-    SceneReader reader = new SceneReader(new SceneDraft(), false, problems);
+    SceneDraft draft = new SceneDraft();
+    units(root).ifPresent(word -> draft.set(word, "imperial"));
+    SceneReader reader = new SceneReader(draft, false, problems);
     for (String section : SECTIONS) {
       Optional<YamlNode.Field> field = root.find(section);
       if (field.isEmpty()) {
@@ -57,6 +60,21 @@ public final class SceneReader {
       }
     }
     return reader.build(root.position());
+  }
+
+  /** The field that says so where lengths are in inches: examples need it first. */
+  private static Optional<SceneField.WordField> units(YamlNode.Fields root) {
+    return root.find("aim")
+        .map(YamlNode.Field::value)
+        .filter(YamlNode.Fields.class::isInstance)
+        .flatMap(aim -> ((YamlNode.Fields) aim).find("units"))
+        .map(YamlNode.Field::value)
+        .filter(
+            units ->
+                units instanceof YamlNode.Text t
+                    && Words.lower(t.text().strip()).equals("imperial"))
+        .flatMap(units -> labelled("aim", "units"))
+        .map(SceneField.WordField.class::cast);
   }
 
   /** {@code scene} with its kit replaced by the one that {@code kit} states. */
@@ -97,7 +115,7 @@ public final class SceneReader {
         obstacles(entry);
       } else if (section.equals("subject") && entry.name().equals("shape")) {
         places.put("subject.shape", entry.value().position());
-        ShapeReader.read(entry, problems).ifPresent(draft::shape);
+        ShapeReader.read(entry, draft.lengths(), problems).ifPresent(draft::shape);
       } else {
         entry(section, entry);
       }
@@ -152,7 +170,10 @@ public final class SceneReader {
       problems.add(
           item.position(),
           "an obstacle needs a name and at least three corners",
-          "write 'corners: [[1 m, 0 m], [2 m, 0 m], [2 m, 1 m]]'");
+          "write 'corners: "
+              + told(
+                  "[[1 m, 0 m], [2 m, 0 m], [2 m, 1 m]]'",
+                  "[[3 ft, 0 ft], [6 ft, 0 ft], [6 ft, 3 ft]]'"));
       return Optional.empty();
     }
     List<Corner> read = new ArrayList<>();
@@ -175,21 +196,29 @@ public final class SceneReader {
     problems.add(
         node.position(),
         "a corner is two lengths",
-        "write [1.2 m, -0.5 m]: to the right and away, from the middle of the object");
+        told("write [1.2 m, -0.5 m]", "write [4 ft, -20 in]")
+            + ": to the right and away, from the middle of the object");
     return Optional.empty();
   }
 
   private Optional<Length> coordinate(YamlNode node) {
     if (node instanceof YamlNode.Text text) {
-      SceneText.Read read = SceneText.read(text.text(), Dimension.LENGTH);
+      SceneText.Read read = SceneText.read(text.text(), Dimension.LENGTH, draft.lengths());
       if (read.fault().isEmpty()) {
         return Optional.of(new Length(read.si()));
       }
       problems.add(node.position(), read.fault().get().message(), read.fault().get().help());
       return Optional.empty();
     }
-    problems.add(node.position(), "a length was expected", "write it with its unit: 1.2 m");
+    problems.add(
+        node.position(),
+        "a length was expected",
+        "write it with its unit: " + told("1.2 m", "4 ft"));
     return Optional.empty();
+  }
+
+  private String told(String metric, String imperial) {
+    return draft.lengths().either(metric, imperial);
   }
 
   private Optional<Scene> build(Position whole) {

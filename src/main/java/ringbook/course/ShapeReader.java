@@ -16,19 +16,22 @@ import ringbook.meshes.MeshUnit;
 import ringbook.problems.Nearest;
 import ringbook.problems.Problems;
 import ringbook.units.Angle;
+import ringbook.units.Lengths;
 
 /** Reads the form of the object: a list of solids, or the name of a mesh file. */
 final class ShapeReader {
 
+  private final Lengths lengths;
   private final Problems problems;
 
-  private ShapeReader(Problems problems) {
+  private ShapeReader(Lengths lengths, Problems problems) {
+    this.lengths = lengths;
     this.problems = problems;
   }
 
   /** The shape that the field states; empty, with problems told, where it states none. */
-  static Optional<Shape> read(YamlNode.Field field, Problems problems) {
-    ShapeReader reader = new ShapeReader(problems);
+  static Optional<Shape> read(YamlNode.Field field, Lengths lengths, Problems problems) {
+    ShapeReader reader = new ShapeReader(lengths, problems);
     if (field.value() instanceof YamlNode.Items items && !items.items().isEmpty()) {
       return reader.solids(items);
     }
@@ -64,7 +67,7 @@ final class ShapeReader {
   }
 
   private Optional<Placed> placed(YamlNode.Fields fields) {
-    SolidFields read = new SolidFields(fields, problems);
+    SolidFields read = new SolidFields(fields, lengths, problems);
     Optional<Solid> solid = SolidReader.read(read);
     String name = read.text("name").orElse("");
     boolean cut = read.yes("take away");
@@ -76,7 +79,7 @@ final class ShapeReader {
   }
 
   private Optional<Shape> meshFile(YamlNode.Fields fields) {
-    SolidFields read = new SolidFields(fields, problems);
+    SolidFields read = new SolidFields(fields, lengths, problems);
     String name = read.text("mesh").orElse("");
     String written = read.text("unit").orElse("m");
     read.refuseOthers();

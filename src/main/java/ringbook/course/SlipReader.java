@@ -18,6 +18,7 @@ import ringbook.problems.Nearest;
 import ringbook.problems.Problems;
 import ringbook.shots.SceneText;
 import ringbook.units.Dimension;
+import ringbook.units.Lengths;
 
 /**
  * Reads the slips of a number question: {@code way:} over the ledger or the name of a {@code
@@ -133,7 +134,7 @@ final class SlipReader {
       return Credit.QUARTER;
     }
     String written = fields.line("worth").orElse("");
-    SceneText.Read read = SceneText.read(written, Dimension.SHARE);
+    SceneText.Read read = SceneText.read(written, Dimension.SHARE, Lengths.METRIC);
     double quarters = 4 * read.si();
     if (read.fault().isPresent()
         || quarters != Math.rint(quarters)

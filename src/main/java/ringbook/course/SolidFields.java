@@ -13,23 +13,31 @@ import ringbook.shots.SceneText;
 import ringbook.units.Angle;
 import ringbook.units.Dimension;
 import ringbook.units.Length;
+import ringbook.units.Lengths;
 import ringbook.units.Words;
 
 /** Takes the fields of one solid, tells what is wrong with them, and knows which were asked for. */
 final class SolidFields {
 
   private final YamlNode.Fields fields;
+  private final Lengths lengths;
   private final Problems problems;
   private final Set<String> asked = new LinkedHashSet<>();
 
-  SolidFields(YamlNode.Fields fields, Problems problems) {
+  /**
+   * The fields of one solid.
+   *
+   * @param lengths in which measures examples are
+   */
+  SolidFields(YamlNode.Fields fields, Lengths lengths, Problems problems) {
     this.fields = fields;
+    this.lengths = lengths;
     this.problems = problems;
   }
 
   /** The fields of something within this solid. */
   SolidFields inner(YamlNode.Fields within) {
-    return new SolidFields(within, problems);
+    return new SolidFields(within, lengths, problems);
   }
 
   Position position() {
@@ -66,7 +74,10 @@ final class SolidFields {
   Optional<Length> length(String name) {
     Optional<YamlNode> node = find(name);
     if (node.isEmpty()) {
-      fault(position(), "'" + name + "' is missing", "add it with its unit: " + name + ": 5 cm");
+      fault(
+          position(),
+          "'" + name + "' is missing",
+          "add it with its unit: " + name + ": " + told("5 cm", "2 in"));
       return Optional.empty();
     }
     return length(node.get());
@@ -78,10 +89,13 @@ final class SolidFields {
 
   private Optional<Double> number(YamlNode node, Dimension dimension) {
     if (!(node instanceof YamlNode.Text text)) {
-      fault(node.position(), dimension.noun() + " was expected", "such as " + dimension.example());
+      fault(
+          node.position(),
+          dimension.noun() + " was expected",
+          "such as " + dimension.example(lengths));
       return Optional.empty();
     }
-    SceneText.Read read = SceneText.read(text.text(), dimension);
+    SceneText.Read read = SceneText.read(text.text(), dimension, lengths);
     read.fault().ifPresent(fault -> fault(node.position(), fault.message(), fault.help()));
     return read.fault().isPresent() ? Optional.empty() : Optional.of(read.si());
   }
@@ -113,8 +127,16 @@ final class SolidFields {
     fault(
         node.position(),
         count + " lengths were expected",
-        count == 3 ? "write [1 cm, 2 cm, 3 cm]: right, away, up" : "write [1 cm, 2 cm]");
+        "write "
+            + (count == 3
+                ? told("[1 cm, 2 cm, 3 cm]", "[1 in, 2 in, 3 in]") + ": right, away, up"
+                : told("[1 cm, 2 cm]", "[1 in, 2 in]")));
     return Optional.empty();
+  }
+
+  /** What goes with the measures of the course. */
+  String told(String metric, String imperial) {
+    return lengths.either(metric, imperial);
   }
 
   void refuseOthers() {

@@ -106,8 +106,9 @@ final class SolidReader {
       fields.fault(
           fields.position(),
           "'outside' is missing",
-          "write the outline from foot to top: outside: [[10 cm, 0 cm], [12 cm, 30 cm]],"
-              + " each [radius, height]");
+          "write the outline from foot to top: outside: "
+              + fields.told("[[10 cm, 0 cm], [12 cm, 30 cm]]", "[[4 in, 0 in], [5 in, 12 in]]")
+              + ", each [radius, height]");
       return Optional.empty();
     }
     Optional<List<Lathe.Point>> outside = outline("outside");
@@ -175,7 +176,10 @@ final class SolidReader {
   private Optional<List<Length>> place(SolidFields opening) {
     Optional<YamlNode> at = opening.find("at");
     if (at.isEmpty()) {
-      fields.fault(opening.position(), "'at' is missing", "write at: [1 cm, 2 cm]: right, away");
+      fields.fault(
+          opening.position(),
+          "'at' is missing",
+          "write at: " + fields.told("[1 cm, 2 cm]", "[1 in, 2 in]") + ": right, away");
     }
     return at.flatMap(node -> opening.lengths(node, 2));
   }
@@ -186,7 +190,10 @@ final class SolidReader {
       if (item instanceof YamlNode.Fields one) {
         all.add(fields.inner(one));
       } else {
-        fields.fault(item.position(), "an opening has fields", "write {at: [1 cm, 2 cm], …}");
+        fields.fault(
+            item.position(),
+            "an opening has fields",
+            "write {at: " + fields.told("[1 cm, 2 cm]", "[1 in, 2 in]") + ", …}");
       }
     }
     return all;

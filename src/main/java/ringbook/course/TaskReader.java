@@ -16,6 +16,7 @@ import ringbook.problems.Position;
 import ringbook.problems.Problems;
 import ringbook.shots.SceneText;
 import ringbook.units.Dimension;
+import ringbook.units.Lengths;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
 
@@ -124,7 +125,7 @@ final class TaskReader {
     if (written.isEmpty()) {
       return OptionalDouble.empty();
     }
-    SceneText.Read read = SceneText.read(written.get(), Dimension.SHARE);
+    SceneText.Read read = SceneText.read(written.get(), Dimension.SHARE, Lengths.METRIC);
     double share = read.si();
     if (read.fault().isPresent() || !(share > 0 && share <= NumberTask.WIDEST_TOLERANCE)) {
       problems.add(

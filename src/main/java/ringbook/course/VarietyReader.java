@@ -73,7 +73,7 @@ final class VarietyReader {
       problems.add(
           vary.position(),
           "'vary:' must hold the inputs that differ",
-          "write 'subject: {height: 30 cm to 60 cm by 1 cm}' below it, for instance");
+          "write 'subject: {height: " + range("1 cm", "1/2 in") + "}' below it, for instance");
       return;
     }
     for (YamlNode.Field section : sections.fields().values()) {
@@ -113,6 +113,10 @@ final class VarietyReader {
     }
   }
 
+  private String range(String metricStep, String imperialStep) {
+    return lengths.either("30 cm to 60 cm by " + metricStep, "12 in to 24 in by " + imperialStep);
+  }
+
   private static String example(SceneField field) {
     return field instanceof WordField word && word.words().size() > 1
         ? String.join(", ", word.words())
@@ -127,7 +131,7 @@ final class VarietyReader {
       if (!(item instanceof YamlNode.Text text)) {
         problems.add(item.position(), "one value was expected, not " + item.kind(), "");
       } else if (field instanceof NumberField number) {
-        SceneText.Read read = SceneText.read(text.text(), number.unit().dimension());
+        SceneText.Read read = SceneText.read(text.text(), number.unit().dimension(), lengths);
         read.fault().ifPresent(f -> problems.add(text.position(), f.message(), f.help()));
         if (read.fault().isEmpty()) {
           inside(number, read.si(), text);
@@ -183,7 +187,9 @@ final class VarietyReader {
       problems.add(
           text.position(),
           "the range '" + written + "' cannot be read",
-          "write it with its steps: 30 cm to 60 cm by 1 cm; or a list: [30 cm, 45 cm]");
+          "write it with its steps: "
+              + range("1 cm", "1/2 in")
+              + lengths.either("; or a list: [30 cm, 45 cm]", "; or a list: [12 in, 18 in]"));
       return Optional.empty();
     }
     Dimension dimension = field.unit().dimension();
@@ -208,7 +214,7 @@ final class VarietyReader {
       problems.add(
           text.position(),
           "'" + written + "': " + fault.getMessage(),
-          "write 'from to end by step', such as 30 cm to 60 cm by 5 cm");
+          "write 'from to end by step', such as " + range("5 cm", "1 in"));
       return Optional.empty();
     }
   }
@@ -233,7 +239,8 @@ final class VarietyReader {
               : "'sensible: " + written + "' cannot be read",
           answer.isEmpty()
               ? "say with 'where:' what must hold"
-              : "write the range of good answers: 30 cm to 2 m");
+              : "write the range of good answers: "
+                  + lengths.either("30 cm to 2 m", "12 in to 7 ft"));
       return Optional.empty();
     }
     Optional<Measure> low = measure(written.substring(0, to), answer.get(), position);
@@ -248,7 +255,8 @@ final class VarietyReader {
     if (reading instanceof MeasureReading.Read read) {
       return Optional.of(read.measure());
     }
-    problems.add(position, "'" + written.strip() + "': " + reading.message(), reading.help());
+    problems.add(
+        position, "'" + written.strip() + "': " + reading.message(), reading.help(lengths));
     return Optional.empty();
   }
 }

@@ -1,5 +1,7 @@
 package ringbook.exercises;
 
+import ringbook.units.Num;
+
 /**
  * How finely a learner wrote a number: {@code 41 cm} says no more than 40.5 to 41.5.
  *
@@ -12,41 +14,64 @@ record LastDigit(int digits, double half) {
 
   /**
    * Looks for the digits of {@code number} in {@code text}. A fraction (16 1/2) was rounded to its
-   * denominator: 33 halves have two digits. Powers of ten and several numbers in a row (5 ft 3 in)
-   * tell nothing.
+   * denominator: 33 halves have two digits. Of several numbers in a row the last one tells: 5 ft 3
+   * in was rounded to the inch, and 63 of them have two digits. Powers of ten tell nothing.
    */
   static LastDigit of(String text, double number) {
     int slash = text.lastIndexOf('/');
     if (slash > 0 && isDigit(text.charAt(slash - 1))) {
       return ofFraction(text, slash, number);
     }
-    int from = nextDigit(text, 0);
-    if (from == text.length() || number == 0) {
+    int first = nextDigit(text, 0);
+    if (first == text.length() || number == 0) {
       return UNKNOWN;
     }
+    int from = first;
+    int to = endOfRun(text, first);
+    while (nextDigit(text, to) < text.length()) {
+      if (text.charAt(to) == 'e' || text.charAt(to) == 'E') {
+        return UNKNOWN;
+      }
+      from = nextDigit(text, to);
+      to = endOfRun(text, from);
+    }
+    String run = text.substring(from, to);
+    double step = Math.abs(number) / digits(run);
+    if (from == first && isPowerOfTen(step)) {
+      return new LastDigit(significant(run), step / 2);
+    }
+    int mark = Math.max(run.lastIndexOf('.'), run.lastIndexOf(','));
+    return parts(number, mark < 0 ? 1 : Num.pow(10, run.length() - 1 - mark));
+  }
+
+  private static int endOfRun(String text, int from) {
     int to = from;
     while (to < text.length() && (isDigit(text.charAt(to)) || separates(text, to))) {
       to++;
     }
+    return to;
+  }
+
+  /** All digits of {@code run} as one number. */
+  private static double digits(String run) {
     double whole = 0;
-    for (int i = from; i < to; i++) {
-      whole = isDigit(text.charAt(i)) ? whole * 10 + (text.charAt(i) - '0') : whole;
+    for (int i = 0; i < run.length(); i++) {
+      whole = isDigit(run.charAt(i)) ? whole * 10 + (run.charAt(i) - '0') : whole;
     }
-    double step = Math.abs(number) / whole;
-    boolean decimal = isPowerOfTen(step);
-    return nextDigit(text, to) < text.length() || !decimal
-        ? UNKNOWN
-        : new LastDigit(significant(text.substring(from, to)), step / 2);
+    return whole;
   }
 
   private static LastDigit ofFraction(String text, int slash, double number) {
-    double denominator = 0;
-    for (int i = slash + 1; i < text.length() && isDigit(text.charAt(i)); i++) {
-      denominator = denominator * 10 + (text.charAt(i) - '0');
-    }
+    int end = endOfRun(text, slash + 1);
+    return parts(number, digits(text.substring(slash + 1, end)));
+  }
+
+  /** {@code number} is a whole number of parts; unknown where it is not. */
+  private static LastDigit parts(double number, double denominator) {
     double parts = Math.abs(number) * denominator;
-    return parts > 0 && parts < 1e9
-        ? new LastDigit(String.valueOf((long) (parts + 0.5)).length(), 0.5 / denominator)
+    double whole = Math.floor(parts + 0.5);
+    return whole > 0 && whole < 1e9 && Math.abs(parts - whole) < 1e-6
+        ? new LastDigit(String.valueOf((long) whole).length(), 0.5 / denominator)
         : UNKNOWN;
   }
 
@@ -79,16 +104,7 @@ record LastDigit(int digits, double half) {
   }
 
   private static boolean isPowerOfTen(double step) {
-    if (!(step > 0 && step < Double.POSITIVE_INFINITY)) {
-      return false;
-    }
-    double power = 1;
-    while (power * 3 < step) {
-      power *= 10;
-    }
-    while (power > step * 3) {
-      power /= 10;
-    }
+    double power = Num.pow(10, Num.round(Num.log(step) / Num.log(10)));
     return Math.abs(step / power - 1) < 1e-9;
   }
 }

@@ -1,9 +1,9 @@
 package ringbook.exercises;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /** Reads letters of options in a learner's answer: {@code a, c}; {@code a and c}; {@code ac}. */
 final class Letters {
@@ -67,14 +67,15 @@ final class Letters {
 
   /** Those that are in {@code found} more than once, each once. */
   static List<Integer> doubled(List<Integer> found) {
-    TreeSet<Integer> seen = new TreeSet<>();
-    TreeSet<Integer> doubled = new TreeSet<>();
-    for (int index : found) {
-      if (!seen.add(index)) {
-        doubled.add(index);
+    List<Integer> doubled = new ArrayList<>();
+    for (int i = 0; i < found.size(); i++) {
+      boolean again = found.indexOf(found.get(i)) < i;
+      if (again && !doubled.contains(found.get(i))) {
+        doubled.add(found.get(i));
       }
     }
-    return new ArrayList<>(doubled);
+    Collections.sort(doubled);
+    return doubled;
   }
 
   /** What stands between blanks, commas, semicolons and brackets. */

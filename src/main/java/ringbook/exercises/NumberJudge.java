@@ -86,7 +86,9 @@ final class NumberJudge {
     if (reading instanceof MeasureReading.Unreadable unreadable) {
       return isPartOfThing(written)
           ? new Verdict.NotWhole()
-          : new Verdict.Unreadable(Plain.line(unreadable.message()), Plain.line(unreadable.help()));
+          : new Verdict.Unreadable(
+              Plain.line(unreadable.message()),
+              Plain.line(unreadable.help(reckoning.scene().aim().lengths())));
     }
     if (Math.abs(truthSi) == Double.POSITIVE_INFINITY) {
       return new Verdict.Off(OptionalDouble.empty());

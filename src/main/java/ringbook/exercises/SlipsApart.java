@@ -91,8 +91,7 @@ final class SlipsApart {
     if (tolerance.takes(inUnit) || inUnit == 0) {
       return tolerance.takes(inUnit);
     }
-    double rounding =
-        Math.max(2 * quantity.rounding().slack(inUnit), TWO_DIGITS * Math.abs(inUnit));
+    double rounding = Math.max(2 * quantity.slack(inUnit), TWO_DIGITS * Math.abs(inUnit));
     if (tolerance.isBeyond(inUnit, rounding)) {
       return false; // nearly always, and printing takes long
     }

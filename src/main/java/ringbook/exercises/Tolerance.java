@@ -39,7 +39,7 @@ record Tolerance(double truth, Spread spread, double slack, double near, int dig
   static Tolerance of(Quantity quantity, double truthSi, Spread spreadSi, OptionalDouble stated) {
     double truth = quantity.unit().fromSi(truthSi);
     double size = Math.abs(truth);
-    double printed = quantity.rounding().slack(truth);
+    double printed = quantity.slack(truth);
     double wanted =
         stated.isPresent() ? stated.getAsDouble() * size : Math.min(2 * printed, KIND * size);
     double slack = Math.max(printed, wanted);

@@ -1,7 +1,7 @@
 package ringbook.ledger;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.TreeMap;
 import ringbook.units.Num;
 import ringbook.units.Whole;
 
@@ -26,7 +26,7 @@ final class Functions {
    */
   record Form(int arguments, Value value, String tex, String text, String speech) {}
 
-  private static final Map<String, Form> ALL = new TreeMap<>();
+  private static final Map<String, Form> ALL = new LinkedHashMap<>();
 
   static {
     one("sqrt", a -> Math.sqrt(a[0]), "\\sqrt{#1}", "√(#1)", "the square root of #1");

@@ -18,6 +18,7 @@ final class LengthText {
   private static final double SMALL = 0.25;
 
   private static final double QUARTER = 0.25;
+  private static final double FOOT = 12;
   private static final int FINE_DIGITS = 4;
   private static final int SPEED_DIGITS = 3;
 
@@ -41,27 +42,44 @@ final class LengthText {
     if (size == 0) {
       return "0\u00a0" + Unit.INCH.symbol();
     }
-    double number = quantity.unit().fromSi(si);
-    double stepSi = quantity.unit().toSi(step(quantity, number));
-    double step = Unit.INCH.fromSi(stepSi);
+    double step = step(quantity, si);
     if (size < SMALL) {
-      String text = fixed(Unit.MILLIMETRE.fromSi(si), decimals(Unit.MILLIMETRE.fromSi(stepSi)));
-      return text + "\u00a0" + Unit.MILLIMETRE.symbol();
+      double millimetres = Unit.MILLIMETRE.fromSi(si);
+      return Numbers.trimmed(Numbers.fixed(millimetres, decimals(step)))
+          + "\u00a0"
+          + Unit.MILLIMETRE.symbol();
+    }
+    return step < QUARTER
+        ? Inches.inDecimals(inches, decimals(step), up)
+        : Inches.inSteps(inches, step, up);
+  }
+
+  /** Half of the last digit that is printed of {@code si}, which is worked out; in SI. */
+  static double slack(Quantity quantity, double si) {
+    if (quantity.unit().dimension() == Dimension.SPEED) {
+      return 0; // no more than in its own unit
+    }
+    boolean small = Math.abs(Unit.INCH.fromSi(si)) < SMALL;
+    return (small ? Unit.MILLIMETRE : Unit.INCH).toSi(step(quantity, si)) / 2;
+  }
+
+  /** The step of the last digit that is printed, in inches; of what is small, in millimetres. */
+  private static double step(Quantity quantity, double si) {
+    double size = Math.abs(Unit.INCH.fromSi(si));
+    double own = quantity.unit().toSi(ownStep(quantity, quantity.unit().fromSi(si)));
+    if (size < SMALL) {
+      return power(-decimals(Unit.MILLIMETRE.fromSi(own)));
     }
     boolean written = quantity.definition() instanceof Quantity.Given;
-    boolean quarters = written && isWhole(4 * size);
-    if (step >= 12) {
-      return Inches.inSteps(inches, 12, up);
-    }
+    double step = Unit.INCH.fromSi(own);
     if (step >= 1) {
-      return Inches.inSteps(inches, 1, up);
+      return step >= FOOT ? FOOT : 1;
     }
-    if (quarters || (step >= QUARTER && !(written && size < SHORT))) {
-      return Inches.inSteps(inches, QUARTER, up);
+    if ((written && isWhole(4 * size)) || (step >= QUARTER && !(written && size < SHORT))) {
+      return QUARTER;
     }
     int finer = Math.max(1, decimals(step));
-    boolean coarse = size < Inches.FEET_FROM && size >= 100 * power(1 - finer);
-    return Inches.inDecimals(inches, coarse ? finer - 1 : finer, up);
+    return power(size >= 100 * power(1 - finer) ? 1 - finer : -finer);
   }
 
   /** For questions: a learner who goes on with it must come to the right answer. */
@@ -72,8 +90,8 @@ final class LengthText {
         : Numbers.significant(inches, FINE_DIGITS) + "\u00a0" + Unit.INCH.symbol();
   }
 
-  /** The step of the last digit that is printed, in the quantity's own unit. */
-  private static double step(Quantity quantity, double number) {
+  /** The step of the last digit that is printed in the quantity's own unit. */
+  private static double ownStep(Quantity quantity, double number) {
     if (!(quantity.definition() instanceof Quantity.Given)) {
       return 2 * quantity.rounding().slack(number);
     }
@@ -97,9 +115,5 @@ final class LengthText {
 
   private static boolean isWhole(double number) {
     return Math.abs(number - Math.floor(number + 0.5)) < 1e-6;
-  }
-
-  private static String fixed(double number, int decimals) {
-    return Numbers.trimmed(Numbers.fixed(number, decimals));
   }
 }

@@ -150,6 +150,17 @@ public record Quantity(
   }
 
   /**
+   * Half the last digit of what is printed as an answer, in the unit of the entry: how far a text
+   * may be from {@code number}.
+   */
+  public double slack(double number) {
+    double own = rounding.slack(number);
+    return isInInches() && !(definition instanceof Given)
+        ? Math.max(own, unit.fromSi(LengthText.slack(this, unit.toSi(number))))
+        : own;
+  }
+
+  /**
    * The text as the answer to a question. What the scene states is told as it is stated: a tape in
    * inches is read more coarsely than that.
    */

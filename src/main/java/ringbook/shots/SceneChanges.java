@@ -24,6 +24,7 @@ public final class SceneChanges {
   /** The name of walls and furniture, which a change can only take away. */
   public static final String OBSTACLES = "place.obstacles";
 
+  private static final String UNITS = "aim.units";
   private static final String NONE = "none";
 
   private SceneChanges() {}
@@ -90,7 +91,12 @@ public final class SceneChanges {
     }
     SceneDraft draft = SceneDraft.of(begun);
     for (Change change : changes) {
-      if (!change.key().equals(KIT)) {
+      if (change.key().equals(UNITS)) { // before what is told with examples
+        one(draft, change).ifPresent(faults::add);
+      }
+    }
+    for (Change change : changes) {
+      if (!change.key().equals(KIT) && !change.key().equals(UNITS)) {
         one(draft, change).ifPresent(faults::add);
       }
     }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import ringbook.shots.SceneField.NumberField;
 import ringbook.units.Details;
 import ringbook.units.Num;
@@ -87,7 +86,7 @@ public final class SceneDetails {
 
   /** All that the scene itself says about these fields, in SI, by key. */
   static Map<String, Double> statedBy(Scene scene) {
-    Map<String, Double> stated = new TreeMap<>(scene.kit().details().stated());
+    Map<String, Double> stated = new LinkedHashMap<>(scene.kit().details().stated());
     stated.putAll(scene.subject().details().stated());
     stated.putAll(scene.place().details().stated());
     stated.putAll(scene.aim().details().stated());
@@ -108,7 +107,7 @@ public final class SceneDetails {
   /** Those of {@code numbers} that are details of {@code section}. */
   static Details pick(String section, Map<String, Double> numbers) {
     String prefix = section + ".";
-    Map<String, Double> picked = new TreeMap<>();
+    Map<String, Double> picked = new LinkedHashMap<>();
     for (Map.Entry<String, Double> number : numbers.entrySet()) {
       if (number.getKey().startsWith(prefix) && has(number.getKey())) {
         picked.put(number.getKey(), number.getValue());

@@ -1,14 +1,12 @@
 package ringbook.shots;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 import ringbook.geometry.Shape;
 import ringbook.geometry.Vec3;
@@ -16,6 +14,7 @@ import ringbook.optics.Kit;
 import ringbook.shots.Place.Obstacle;
 import ringbook.shots.SceneField.NumberField;
 import ringbook.shots.SceneField.WordField;
+import ringbook.units.InOrder;
 import ringbook.units.Lengths;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
@@ -40,7 +39,7 @@ public final class SceneDraft {
 
   private final Map<String, Double> numbers = new LinkedHashMap<>();
   private final Map<String, String> words = new LinkedHashMap<>();
-  private final Set<String> unread = new TreeSet<>();
+  private final Set<String> unread = new LinkedHashSet<>();
   private List<Obstacle> obstacles = List.of();
   private Kit.Basis basis = Kit.Basis.GIVEN;
   private boolean depthChanged;
@@ -179,12 +178,12 @@ public final class SceneDraft {
 
   /** The numbers stated, in SI, by key in order. */
   public Map<String, Double> numbers() {
-    return Collections.unmodifiableMap(new TreeMap<>(numbers));
+    return InOrder.byKey(numbers);
   }
 
   /** The words stated, by key in order. */
   public Map<String, String> words() {
-    return Collections.unmodifiableMap(new TreeMap<>(words));
+    return InOrder.byKey(words);
   }
 
   /** States the form of the object; its sizes must come near those stated. */
@@ -238,9 +237,13 @@ public final class SceneDraft {
         : Optional.empty();
   }
 
+  /** In which measures lengths are told, as far as it is stated yet. */
+  public Lengths lengths() {
+    return "imperial".equals(words.get("aim.units")) ? Lengths.IMPERIAL : Lengths.METRIC;
+  }
+
   private Unit limit(double si, NumberField field) {
-    boolean inches = "imperial".equals(words.get("aim.units"));
-    return (inches ? Lengths.IMPERIAL : Lengths.METRIC).limit(si, field.unit());
+    return lengths().limit(si, field.unit());
   }
 
   private static String told(double si, Unit unit, int digits) {

@@ -5,6 +5,7 @@ import ringbook.shots.SceneDraft.Fault;
 import ringbook.shots.SceneField.NumberField;
 import ringbook.shots.SceneField.WordField;
 import ringbook.units.Dimension;
+import ringbook.units.Lengths;
 import ringbook.units.MeasureReader;
 import ringbook.units.MeasureReading;
 import ringbook.units.NumberStyle;
@@ -42,7 +43,7 @@ public final class SceneText {
       return Optional.empty();
     }
     NumberField number = (NumberField) field;
-    Read read = read(written, number.unit().dimension());
+    Read read = read(written, number.unit().dimension(), draft.lengths());
     if (read.fault().isPresent()) {
       draft.unreadable(field);
       Fault fault = read.fault().get();
@@ -57,8 +58,8 @@ public final class SceneText {
     return Optional.empty();
   }
 
-  /** Reads a value of the given dimension. */
-  public static Read read(String written, Dimension dimension) {
+  /** Reads a value of the given dimension, with an example for people who measure so. */
+  public static Read read(String written, Dimension dimension, Lengths lengths) {
     MeasureReading reading = MeasureReader.read(written, dimension, NumberStyle.POINT);
     if (reading instanceof MeasureReading.Read read) {
       return new Read(read.measure().si(), Optional.empty());
@@ -67,6 +68,6 @@ public final class SceneText {
         reading instanceof MeasureReading.Unreadable
             ? reading.message()
             : "'" + written + "': " + reading.message();
-    return new Read(0, Optional.of(new Fault("", message, reading.help())));
+    return new Read(0, Optional.of(new Fault("", message, reading.help(lengths))));
   }
 }

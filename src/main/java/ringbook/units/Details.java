@@ -1,9 +1,7 @@
 package ringbook.units;
 
-import java.util.Collections;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 
 /**
  * Numbers that may be stated or left to their usual value: only those stated, in SI, by key.
@@ -17,7 +15,7 @@ public record Details(Map<String, Double> stated) {
 
   public Details {
     // Sorted, so that two equal ones also look alike.
-    stated = Collections.unmodifiableMap(new TreeMap<>(stated));
+    stated = InOrder.byKey(stated);
   }
 
   /** The number stated under {@code key}. */

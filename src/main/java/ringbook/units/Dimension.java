@@ -60,4 +60,9 @@ public enum Dimension {
   public String example() {
     return example;
   }
+
+  /** The same as people would write it who measure lengths so. */
+  public String example(Lengths lengths) {
+    return this == LENGTH ? lengths.either(example, "16 1/2 in") : example;
+  }
 }

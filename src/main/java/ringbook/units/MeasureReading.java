@@ -9,6 +9,15 @@ public sealed interface MeasureReading {
   /** What to write instead; empty for {@link Read}. */
   String help();
 
+  /** The same with a length for an example that people would write who measure so. */
+  default String help(Lengths lengths) {
+    String help = help();
+    String metric = Dimension.LENGTH.example();
+    return help.endsWith(metric)
+        ? help.substring(0, help.length() - metric.length()) + Dimension.LENGTH.example(lengths)
+        : help;
+  }
+
   /**
    * A number in a unit of the kind that was asked for.
    *

@@ -73,6 +73,18 @@ final class CourseFileReaderTest {
         .contains("'evaluated on' stands alone: an evaluation has a person and a day");
   }
 
+  /** Though the units stand behind what is wrong. */
+  @Test
+  void a_course_in_inches_is_told_examples_in_inches() throws IOException {
+    String metric = demo().replace("  table height: 74 cm", "  table height: high");
+    String inches = metric.replace("\naim:\n", "\naim:\n  units: imperial\n");
+    assertThat(problems(metric)).singleElement().asString().endsWith("a length, such as 42 cm");
+    assertThat(problems(inches)).singleElement().asString().endsWith("such as 16 1/2 in");
+    assertThat(problems(inches.replace("height: high", "height: 29 in").replace("[[", "[[1, ")))
+        .isNotEmpty()
+        .allSatisfy(problem -> assertThat(problem).contains("write [4 ft, -20 in]: to the right"));
+  }
+
   @Test
   void tells_every_fault_at_once_and_where_it_stands() throws IOException {
     String broken =

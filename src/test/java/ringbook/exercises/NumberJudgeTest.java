@@ -26,11 +26,20 @@ final class NumberJudgeTest {
     "57/4 in, right",
     "14 1/2 in, rounded too early",
     "14 3/4 in, rounded too early",
-    "1 ft 2 in, rounded too early",
+    "14 in, right",
+    "1 ft 2 in, right",
+    "1' 2\", right",
+    "1'2\", right",
+    "1 ft 3 in, wrong",
+    "1 ft 2.1 in, rounded too early",
     "1 ft 2.17 in, right",
+    "1 ft 2 1/4 in, right",
+    "1 ft 2 1/2 in, rounded too early",
+    "1 ft, wrong",
     "14 in about 36 cm, not readable",
   })
-  void a_fraction_is_as_exact_as_its_denominator(String answer, String label) {
+  void a_fraction_is_as_exact_as_its_denominator_and_feet_and_inches_as_their_inches(
+      String answer, String label) {
     assertThat(judge(Scenes.pot(), "subject.height", answer).label()).isEqualTo(label);
   }
 

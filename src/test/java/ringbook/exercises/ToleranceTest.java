@@ -6,10 +6,21 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import ringbook.Scenes;
+import ringbook.ledger.Ledger;
+import ringbook.ledger.Quantity;
+import ringbook.ledger.Reckoning;
+import ringbook.units.Dimension;
+import ringbook.units.Lengths;
+import ringbook.units.MeasureReader;
+import ringbook.units.MeasureReading;
+import ringbook.units.NumberStyle;
 
 /** How far an answer may be off; bounds that no course comes near are tried here. */
 final class ToleranceTest {
+
+  private static final Ledger INCHES = Reckoning.of(Scenes.pot()).told(Lengths.IMPERIAL).ledger();
 
   private static Tolerance around(double truth, double slack) {
     return new Tolerance(truth, Spread.of(truth), slack, 2 * slack, 2);
@@ -71,5 +82,47 @@ final class ToleranceTest {
     assertThat(spread.counts(9)).isTrue();
     assertThat(spread.counts(11)).isTrue();
     assertThat(spread.counts(12)).isFalse();
+  }
+
+  /** Read back, whatever an answer key in inches prints is right, and so is its neighbour. */
+  @ParameterizedTest
+  @ValueSource(strings = {"distance.standoff", "hole.wallSeen", "distance.middle"})
+  void what_is_printed_in_inches_is_right(String key) {
+    Quantity quantity = INCHES.get(key);
+    for (double si = 0.0003; si < 30; si *= 1.0007) {
+      String text = quantity.answerText(si);
+      assertThat(accepts(quantity, si, text)).as("%s for %s m", text, si).isTrue();
+    }
+  }
+
+  /** 86.7 cm are 34.13 in and 95.3 cm are 37.52 in (an inch is 25.4 mm: ISO 31-1). */
+  @ParameterizedTest(name = "{0} cm, {1}: {2}")
+  @CsvSource({
+    "86.7, 34.1 in, true",
+    "86.7, 34.2 in, true",
+    "86.7, 34.3 in, false",
+    "95.3, 3 ft 1.5 in, true",
+    "95.3, 3 ft 1.6 in, true",
+    "95.3, 3 ft 1.3 in, false",
+    "95.3, 3 ft 1 1/2 in, true",
+    "95.3, 3 ft 2 in, true",
+    "95.3, 3 ft 1 in, false",
+    "95.3, 3 ft, false",
+    "95.3, 95.2 cm, true",
+    "95.3, 94.9 cm, false",
+  })
+  void one_step_of_the_printed_digit_is_right(double centimetres, String text, boolean right) {
+    assertThat(accepts(INCHES.get("distance.standoff"), centimetres / 100, text)).isEqualTo(right);
+  }
+
+  private static boolean accepts(Quantity quantity, double si, String text) {
+    MeasureReading.Read read =
+        (MeasureReading.Read) MeasureReader.read(text, Dimension.LENGTH, NumberStyle.POINT);
+    double perUnit = quantity.unit().fromSi(read.measure().unit().toSi(1));
+    LastDigit last = LastDigit.of(text, read.measure().number());
+    return Tolerance.of(quantity, si, OptionalDouble.empty())
+        .accepts(
+            quantity.unit().fromSi(read.measure().si()),
+            new LastDigit(last.digits(), last.half() * perUnit));
   }
 }

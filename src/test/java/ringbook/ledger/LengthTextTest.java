@@ -41,7 +41,17 @@ final class LengthTextTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"42.48, 16.7 in", "21, 8.27 in", "123.4, 4 ft 1/2 in", "95.3, 3 ft 1.52 in"})
+  @CsvSource({
+    "42.48, 16.7 in",
+    "21, 8.27 in",
+    "91.3, 35.9 in",
+    "91.4, 3 ft",
+    "91.9, 3 ft 0.2 in",
+    "95.3, 3 ft 1.5 in",
+    "99.9, 3 ft 3.3 in",
+    "100.1, 3 ft 3 1/2 in",
+    "123.4, 4 ft 1/2 in"
+  })
   void what_was_worked_out_is_told_about_as_finely(double centimetres, String expected) {
     assertThat(text("distance.standoff", centimetres)).isEqualTo(expected);
   }

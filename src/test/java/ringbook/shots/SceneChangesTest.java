@@ -58,6 +58,20 @@ class SceneChangesTest {
     assertEquals("200 mm; 1 to 100 mm", refused(inches + "kit.sensorWidth = 20 cm"));
   }
 
+  /** Wherever among the changes the measures stand. */
+  @Test
+  void examples_are_in_the_measures_of_the_changes() {
+    for (String text :
+        List.of(
+            "aim.units = imperial, subject.height = x", "subject.height=x, aim.units=imperial")) {
+      assertEquals(
+          List.of("write a length, such as 16 1/2 in"),
+          SceneChanges.apply(Scenes.pot(), text).faults().stream()
+              .map(SceneDraft.Fault::help)
+              .toList());
+    }
+  }
+
   private static String refused(String changes) {
     SceneDraft.Fault fault = SceneChanges.apply(Scenes.pot(), changes).faults().get(0);
     return fault.message().replaceFirst(".*out of range: ", "")

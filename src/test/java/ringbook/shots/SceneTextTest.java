@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import ringbook.Scenes;
 import ringbook.shots.SceneDraft.Fault;
 import ringbook.units.Dimension;
+import ringbook.units.Lengths;
 
 /** What a person writes for a field. */
 final class SceneTextTest {
@@ -35,16 +36,16 @@ final class SceneTextTest {
 
   @Test
   void says_when_the_unit_is_of_another_kind_or_missing() {
-    SceneText.Read angle = SceneText.read("12°", Dimension.LENGTH);
+    SceneText.Read angle = SceneText.read("12°", Dimension.LENGTH, Lengths.METRIC);
     assertThat(angle.fault().orElseThrow().message()).startsWith("'12°': ");
-    SceneText.Read bare = SceneText.read("12", Dimension.LENGTH);
+    SceneText.Read bare = SceneText.read("12", Dimension.LENGTH, Lengths.METRIC);
     assertThat(bare.fault().orElseThrow().message()).startsWith("'12': ");
     assertThat(bare.si()).isZero();
   }
 
   @Test
   void reads_any_unit_of_the_right_kind() {
-    SceneText.Read inches = SceneText.read("10 in", Dimension.LENGTH);
+    SceneText.Read inches = SceneText.read("10 in", Dimension.LENGTH, Lengths.METRIC);
     assertThat(inches.fault()).isEmpty();
     assertThat(inches.si()).isCloseTo(0.254, within(1e-12));
   }

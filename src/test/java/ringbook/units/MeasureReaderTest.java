@@ -205,4 +205,14 @@ final class MeasureReaderTest {
       }
     }
   }
+
+  /** A person who measures in inches is shown one; what is no length stays. */
+  @Test
+  void an_example_is_in_the_measures_of_the_reader() {
+    MeasureReading bare = MeasureReader.read("42", Dimension.LENGTH, NumberStyle.POINT);
+    assertThat(bare.help(Lengths.METRIC)).isEqualTo("write the unit too, such as 42 cm");
+    assertThat(bare.help(Lengths.IMPERIAL)).isEqualTo("write the unit too, such as 16 1/2 in");
+    assertThat(MeasureReader.read("x", Dimension.ANGLE, NumberStyle.POINT).help(Lengths.IMPERIAL))
+        .isEqualTo("write an angle, such as 12°");
+  }
 }

@@ -56,6 +56,7 @@ final class PrintDocument {
     PrintLeads.mark(root);
     PrintInputs.runIn(root);
     PrintWords.set(root);
+    PrintFractions.join(root);
     PrintDrawings.prepare(root);
   }
 

@@ -19,6 +19,11 @@ public final class PackNumbers {
     return known(key) ? reckoning.text(key) : NONE;
   }
 
+  /** Behind a number of things; beside lengths in inches, "32 in all" would be a length. */
+  public String inAll() {
+    return reckoning.scene().aim().lengths().either("in all", "altogether");
+  }
+
   /** Whether the scene allows a value. */
   public boolean known(String key) {
     return reckoning.of(key) instanceof Outcome.Known;

@@ -62,6 +62,21 @@ class PrintDocumentTest {
     assertThat(Elements.text(root)).contains("at most 15°. How 4.8 mm), 2 x");
   }
 
+  /** The page maker breaks before a stroke, as in addresses of the web. */
+  @Test
+  void a_fraction_of_an_inch_is_not_broken() throws IOException {
+    Element root =
+        print(
+            "<p>34 cm (13\u00a01/2\u00a0in); 3\u00a0ft\u00a010\u00a03/4\u00a0in and"
+                + " <data>1/4\u00a0in</data>, 1/2\u00a0inning, 1/100\u00a0s, 1/20</p><p>29 3/4 in"
+                + " high</p>");
+    assertThat(Elements.named(root, "data"))
+        .extracting(Elements::text)
+        .containsExactly("(13 1/2 in);", "10 3/4 in", "1/4 in,", "29 3/4 in");
+    assertThat(Elements.text(root))
+        .contains("34 cm (13 1/2 in); 3 ft 10 3/4 in and 1/4 in, 1/2 inning");
+  }
+
   @Test
   void a_sign_behind_a_word_is_one_text_with_the_word() throws IOException {
     Element root =

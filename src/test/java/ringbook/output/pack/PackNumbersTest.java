@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import ringbook.course.compose.CourseSources;
 import ringbook.ledger.Reckoning;
 import ringbook.problems.Problems;
+import ringbook.units.Lengths;
 
 /** The numbers of a group as the sheets ask for them. */
 final class PackNumbersTest {
@@ -25,5 +26,15 @@ final class PackNumbersTest {
     assertThat(demo.some("room.missing")).isTrue();
     assertThat(roomy.known("room.missing")).isTrue();
     assertThat(roomy.some("room.missing")).isFalse();
+  }
+
+  /** "32 in all" would be a length. */
+  @Test
+  void a_number_of_things_is_told_from_inches() throws IOException {
+    CourseSources sources =
+        CourseSources.read(Path.of("lessons/course.yaml"), new Problems()).orElseThrow();
+    Reckoning metric = Reckoning.of(sources.file().scene());
+    assertThat(new PackNumbers(metric).inAll()).isEqualTo("in all");
+    assertThat(new PackNumbers(metric.told(Lengths.IMPERIAL)).inAll()).isEqualTo("altogether");
   }
 }

@@ -86,6 +86,8 @@ final class InchesInPageTest {
     reader.begin("right-distance", Size.DESKTOP, false);
     String fresh = (String) browser.run("return document.querySelector('main').innerText");
     choose("inches and feet");
+    assertThat(browser.run("return RingbookCard.status().textContent"))
+        .isEqualTo("The same numbers, with lengths told as you chose.");
     Scene scene = inInches();
     assertThat(scene.aim().lengths()).isEqualTo(Lengths.IMPERIAL);
     assertToldAsOnTheCommandLine(scene);
