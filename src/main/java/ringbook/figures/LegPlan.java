@@ -9,6 +9,7 @@ import ringbook.shots.Place.Obstacle;
 import ringbook.shots.Scene;
 import ringbook.shots.Station;
 import ringbook.units.Num;
+import ringbook.units.Words;
 
 /**
  * One leg of a plan seen from above, to walk by: every station with its number, on the face of a
@@ -82,8 +83,7 @@ public final class LegPlan {
 
   private String description() {
     return "A clock face on the floor, 6 on the door side, with the object in its middle and "
-        + leg.stations().size()
-        + (leg.stations().size() == 1 ? " station" : " stations")
+        + Words.count(leg.stations().size(), "station")
         + " by number"
         + (blocked.isEmpty() ? "." : "; hollow ones have something in the way.");
   }

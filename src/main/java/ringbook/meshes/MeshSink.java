@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import ringbook.geometry.Mesh;
+import ringbook.units.Words;
 
 /** Collects points and triangles, within the limits and with every number checked. */
 final class MeshSink {
@@ -122,8 +123,7 @@ final class MeshSink {
         "a face names point "
             + number
             + " (counted from 0), but the file has "
-            + points
-            + (points == 1 ? " point" : " points"),
+            + Words.count(points, "point"),
         "the file is damaged or cut off; export it again");
   }
 
