@@ -263,6 +263,19 @@ final class FigureShelfTest {
     }
   }
 
+  /** From −17° up both poses have a band in common; from 14° up a turn is left between them. */
+  @ParameterizedTest
+  @CsvSource({
+    "place.lowestLens = 40 cm, Band common to both poses, Turn between the poses",
+    "place.lowestLens = 105 cm, Turn between the poses, Band common to both poses"
+  })
+  void of_both_poses_it_tells_what_there_is(String place, String told, String left) {
+    Scene scene = SceneChanges.apply(Scenes.pot(), place).scene().orElseThrow();
+    List<String> rows = new ArrayList<>();
+    draw("pose-bands", scene, "b").tableRows().forEach(row -> rows.add(row.get(0)));
+    assertThat(rows).contains(told).doesNotContain(left);
+  }
+
   @Test
   void an_unknown_name_is_a_mistake_of_the_program() {
     assertThatThrownBy(() -> draw("ring-plans", Scenes.pot(), "a"))
