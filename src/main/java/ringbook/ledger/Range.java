@@ -124,7 +124,7 @@ public record Range(
   /** The bound as a person writes it; 0 needs no unit. */
   private static String bound(double si, Unit own, Lengths lengths) {
     Unit unit = lengths.limit(si, own);
-    return si == 0 && isSaidOnce(unit)
+    return si == 0 && unit != Unit.DEGREE
         ? number(si, unit)
         : MeasurePrinter.PAGE.beside(Numbers.significant(unit.fromSi(si), DIGITS), unit);
   }

@@ -28,6 +28,7 @@ final class RangeTest {
     assertThat(Range.between(0.0254, 0.9144).text(Unit.CENTIMETRE, Lengths.IMPERIAL))
         .isEqualTo("1\u00a0in to 3\u00a0ft");
     assertThat(Range.from(1).text(Unit.F_STOP)).isEqualTo("from f/1");
+    assertThat(Range.above(0).text(Unit.F_STOP)).isEqualTo("above 0");
     assertThat(Range.any().upTo(2).text(Unit.ONE)).isEqualTo("up to 2");
     assertThat(Range.any().below(2).text(Unit.ONE)).isEqualTo("below 2");
     assertThat(Range.wholeBetween(0, 1).text(Unit.ANSWER)).isEqualTo("yes or no");
