@@ -20,6 +20,9 @@ final class FieldSheetTest {
   void a_run_of_one_is_headed_by_one_photograph() {
     List<FieldSheet.Run> runs = FieldSheet.of(Reckoning.of(FEW)).runs();
     assertThat(runs.get(0).title()).isEqualTo("Ring A: 30 photographs");
-    assertThat(runs.get(runs.size() - 1).title()).isEqualTo("Top: 1 photograph");
+    FieldSheet.Run top = runs.get(runs.size() - 1);
+    assertThat(top.title()).isEqualTo("Top: 1 photograph");
+    assertThat(top.why()).isEqualTo("Over the top: 1 photograph from straight above.");
+    assertThat(top.stops().get(0).tilt()).isEqualTo("90° down");
   }
 }
