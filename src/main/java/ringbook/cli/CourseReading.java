@@ -8,6 +8,7 @@ import ringbook.problems.Problems;
 import ringbook.shots.Scene;
 import ringbook.shots.SceneChanges;
 import ringbook.shots.SceneDraft.Fault;
+import ringbook.units.Words;
 
 /** What every command does first: read the course file, and tell what is wrong with it. */
 final class CourseReading {
@@ -45,8 +46,7 @@ final class CourseReading {
     for (Problem problem : problems.sorted()) {
       err.println(problem);
     }
-    int count = problems.sorted().size();
-    err.println(count == 1 ? "1 problem." : count + " problems.");
+    err.println(Words.count(problems.sorted().size(), "problem") + ".");
     err.flush();
     return Main.PROBLEMS;
   }

@@ -3,6 +3,7 @@ package ringbook.course;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import ringbook.exercises.Wording;
 import ringbook.problems.Nearest;
 import ringbook.problems.Position;
@@ -26,9 +27,31 @@ final class ExerciseFields {
     this.problems = problems;
   }
 
-  /** The same for the fields below one of these. */
-  ExerciseFields below(YamlNode.Fields inner) {
-    return new ExerciseFields(inner, lines, problems);
+  /**
+   * The fields of a node below these; empty, with the fault told, where it has none.
+   *
+   * @param thing what they belong to: {@code a pair}
+   * @param help how it is written
+   * @param known all names they may have
+   */
+  Optional<ExerciseFields> below(YamlNode node, String thing, String help, Set<String> known) {
+    if (node instanceof YamlNode.Fields inner) {
+      ExerciseFields below = new ExerciseFields(inner, lines, problems);
+      below.refuseOthers(thing, new TreeSet<>(known));
+      return Optional.of(below);
+    }
+    problems.add(node.position(), thing + " is a set of fields, not " + node.kind(), help);
+    return Optional.empty();
+  }
+
+  /** Tells every text that says what one before it says; {@code what} is many of them. */
+  void different(List<Wording> texts, String what) {
+    Set<String> seen = new TreeSet<>();
+    for (Wording text : texts) {
+      if (!seen.add(text.markdown())) {
+        problems.add(text.at(), "two " + what + " say '" + text.markdown() + "'", "change one");
+      }
+    }
   }
 
   boolean has(String name) {

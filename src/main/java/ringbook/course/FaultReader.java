@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 import ringbook.exercises.ChoiceTask;
 import ringbook.exercises.FaultTask;
 import ringbook.exercises.Task;
@@ -38,13 +37,23 @@ final class FaultReader {
     int before = problems.size();
     List<FaultTask.Item> items = new ArrayList<>();
     for (YamlNode node : fields.items("items")) {
-      below(node, "an item", Set.of("quantity", "name", "value", "like"))
+      fields
+          .below(
+              node,
+              "an item",
+              "write '- quantity: …' for each",
+              Set.of("quantity", "name", "value", "like"))
           .flatMap(this::item)
           .ifPresent(items::add);
     }
     List<FaultTask.Fault> faults = new ArrayList<>();
     for (YamlNode node : fields.items("faults")) {
-      below(node, "a fault", Set.of("item", "way", "because"))
+      fields
+          .below(
+              node,
+              "a fault",
+              "write 'item: …', 'way: …' and 'because: …' below it",
+              Set.of("item", "way", "because"))
           .flatMap(this::fault)
           .ifPresent(faults::add);
     }
@@ -117,15 +126,5 @@ final class FaultReader {
             text ->
                 FormulaField.read(
                     "'" + name + "'", text, from.position(name), reckoning.ledger(), problems));
-  }
-
-  private Optional<ExerciseFields> below(YamlNode node, String thing, Set<String> known) {
-    if (node instanceof YamlNode.Fields inner) {
-      ExerciseFields below = fields.below(inner);
-      below.refuseOthers(thing, new TreeSet<>(known));
-      return Optional.of(below);
-    }
-    problems.add(node.position(), thing + " is a set of fields, not " + node.kind(), "");
-    return Optional.empty();
   }
 }

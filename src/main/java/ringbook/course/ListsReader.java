@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import ringbook.exercises.ChoiceTask;
 import ringbook.exercises.OrderTask;
 import ringbook.exercises.PairsTask;
@@ -40,7 +39,7 @@ final class ListsReader {
               + steps.size(),
           "add or drop some");
     }
-    different(steps, "steps");
+    fields.different(steps, "steps");
     return problems.size() > before
         ? Optional.empty()
         : Optional.of(new OrderTask(steps, upTo(steps.size()), because.orElseThrow()));
@@ -64,38 +63,30 @@ final class ListsReader {
     List<Wording> rights = new ArrayList<>();
     pairs.forEach(pair -> rights.add(pair.right()));
     rights.addAll(extras);
-    different(rights, "right sides");
-    different(pairs.stream().map(PairsTask.Pair::left).toList(), "left sides");
+    fields.different(rights, "right sides");
+    fields.different(pairs.stream().map(PairsTask.Pair::left).toList(), "left sides");
     return problems.size() > before
         ? Optional.empty()
         : Optional.of(new PairsTask(pairs, extras, upTo(things)));
   }
 
   private Optional<PairsTask.Pair> pair(YamlNode item) {
-    if (!(item instanceof YamlNode.Fields inner)) {
-      problems.add(
-          item.position(),
-          "a pair is a set of fields, not " + item.kind(),
-          "write '- left: …', 'right: …' and 'because: …'");
-      return Optional.empty();
-    }
-    ExerciseFields pair = fields.below(inner);
-    pair.refuseOthers("a pair", new TreeSet<>(Set.of("left", "right", "because")));
+    return fields
+        .below(
+            item,
+            "a pair",
+            "write '- left: …', 'right: …' and 'because: …'",
+            Set.of("left", "right", "because"))
+        .flatMap(ListsReader::pair);
+  }
+
+  private static Optional<PairsTask.Pair> pair(ExerciseFields pair) {
     Optional<Wording> left = pair.wording("left");
     Optional<Wording> right = pair.wording("right");
     Optional<Wording> because = pair.wording("because");
     return left.isPresent() && right.isPresent() && because.isPresent()
         ? Optional.of(new PairsTask.Pair(left.get(), right.get(), because.get()))
         : Optional.empty();
-  }
-
-  private void different(List<Wording> texts, String what) {
-    Set<String> seen = new TreeSet<>();
-    for (Wording text : texts) {
-      if (!seen.add(text.markdown())) {
-        problems.add(text.at(), "two " + what + " say '" + text.markdown() + "'", "change one");
-      }
-    }
   }
 
   private List<Wording> texts(String name) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import ringbook.exercises.ChoiceTask;
 import ringbook.exercises.SeveralTask;
 import ringbook.exercises.Task;
@@ -85,28 +84,21 @@ final class OptionsReader {
           position,
           "a choice has 2 to " + ChoiceTask.MOST + " options, here are " + options.size(),
           "add or drop some");
-      return;
     }
-    Set<String> seen = new TreeSet<>();
-    for (ChoiceTask.Option option : options) {
-      if (!seen.add(option.text().markdown())) {
-        problems.add(
-            option.text().at(), "two options say '" + option.text().markdown() + "'", "drop one");
-        return;
-      }
-    }
+    fields.different(options.stream().map(ChoiceTask.Option::text).toList(), "options");
   }
 
   private Optional<ChoiceTask.Option> option(YamlNode item) {
-    if (!(item instanceof YamlNode.Fields inner)) {
-      problems.add(
-          item.position(),
-          "an option is a set of fields, not " + item.kind(),
-          "write '- text: …' and 'because: …' below it");
-      return Optional.empty();
-    }
-    ExerciseFields option = fields.below(inner);
-    option.refuseOthers("an option", new TreeSet<>(Set.of("text", "right", "because")));
+    return fields
+        .below(
+            item,
+            "an option",
+            "write '- text: …' and 'because: …' below it",
+            Set.of("text", "right", "because"))
+        .flatMap(OptionsReader::option);
+  }
+
+  private static Optional<ChoiceTask.Option> option(ExerciseFields option) {
     Optional<Wording> text = option.wording("text");
     Optional<Wording> because = option.wording("because");
     boolean right =

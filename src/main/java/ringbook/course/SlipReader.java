@@ -60,12 +60,10 @@ final class SlipReader {
     int before = problems.size();
     List<Slip> slips = new ArrayList<>();
     for (YamlNode item : items.items()) {
-      if (item instanceof YamlNode.Fields inner) {
-        slip(fields.below(inner)).ifPresent(slips::add);
-      } else {
-        problems.add(
-            item.position(), "a slip is a set of fields, not " + item.kind(), "write '- way: …'");
-      }
+      fields
+          .below(item, "a slip", "write '- way: …'", FIELDS)
+          .flatMap(this::slip)
+          .ifPresent(slips::add);
     }
     return problems.size() > before
         ? Optional.empty()
@@ -73,7 +71,6 @@ final class SlipReader {
   }
 
   private Optional<Slip> slip(ExerciseFields fields) {
-    fields.refuseOthers("a slip", FIELDS);
     Credit worth = worth(fields);
     if (fields.has("typical")) {
       return typical(fields, worth);

@@ -23,6 +23,7 @@ import ringbook.units.Angle;
 import ringbook.units.Length;
 import ringbook.units.Num;
 import ringbook.units.Numbers;
+import ringbook.units.Words;
 
 /**
  * Holds a written plan against a scene: can each photograph be taken, are neighbours near enough to
@@ -213,13 +214,15 @@ final class PlanJudge {
       boolean over = run.where().directions().sort() == Sort.OVER;
       lack(
           PlanLack.STEP,
-          Numbers.fixed(run.photos(), 0)
-              + " photographs at "
+          Words.count(run.photos(), "photograph")
+              + " at "
               + degrees(elevation)
-              + " are "
-              + degrees(new Angle(step))
-              + " apart: too far to be matched with their neighbours. Their lines of sight may"
-              + " differ by "
+              + (run.photos() == 1
+                  ? " has no neighbours to be matched with."
+                  : " are "
+                      + degrees(new Angle(step))
+                      + " apart: too far to be matched with their neighbours.")
+              + " Their lines of sight may differ by "
               + degrees(limit)
               + " at most"
               + (over ? "." : ", which takes " + Numbers.fixed(fewest, 0) + " at this height."));

@@ -8,6 +8,7 @@ import ringbook.ledger.Reckoning;
 import ringbook.plans.PlanReading;
 import ringbook.plans.WrittenPlan;
 import ringbook.units.Lengths;
+import ringbook.units.Words;
 
 /**
  * Asks for a plan: which photographs to take, from where. It is judged by what its photographs
@@ -134,8 +135,9 @@ public final class PlanTask implements Task {
         + PlanJudge.percent(terms.covered())
         + " of all that can be seen of the object well, and if you can take each of them in this"
         + " room. Up to "
-        + most(reckoning)
-        + " photographs earn full marks; more earn less.";
+        + Words.count(most(reckoning), "photograph")
+        + fullMarks(most(reckoning))
+        + "; more earn less.";
   }
 
   /** Most photographs with full marks. */
@@ -176,8 +178,8 @@ public final class PlanTask implements Task {
         .model(reckoning)
         .map(
             model ->
-                model.check().photos()
-                    + " photographs; they show "
+                Words.count(model.check().photos(), "photograph")
+                    + (model.check().photos() == 1 ? "; it shows " : "; they show ")
                     + PlanJudge.percent(model.check().shown())
                     + " of what can be seen at all well."
                     + asides(model.check()))
@@ -223,11 +225,16 @@ public final class PlanTask implements Task {
     return "The plan passes: it shows "
         + PlanJudge.percent(check.shown())
         + " of what can be seen. But "
-        + check.photos()
-        + " photographs are more than it takes; up to "
+        + Words.count(check.photos(), "photograph")
+        + " are more than it takes; up to "
         + most
-        + " earn full marks."
+        + fullMarks(most)
+        + "."
         + asides(check);
+  }
+
+  private static String fullMarks(int most) {
+    return (most == 1 ? " earns" : " earn") + " full marks";
   }
 
   /** What is said of a plan that passes: which focus it needs, what of it is of no use. */

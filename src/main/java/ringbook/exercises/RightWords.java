@@ -2,6 +2,7 @@ package ringbook.exercises;
 
 import java.util.Optional;
 import ringbook.plans.WrittenPlan;
+import ringbook.units.Words;
 
 /** What a learner is told whose answer is right, for each kind of task. */
 final class RightWords implements Task.Cases<String> {
@@ -58,8 +59,8 @@ final class RightWords implements Task.Cases<String> {
             ? "Right: it shows what was asked for, hangs together, and takes no more than "
             : "Right: what hangs together of it shows what was asked for, and it takes no more than"
                 + " ")
-        + task.most(exercise.reckoning())
-        + " photographs."
+        + Words.count(task.most(exercise.reckoning()), "photograph")
+        + "."
         + check.map(PlanTask::asides).orElse("");
   }
 }

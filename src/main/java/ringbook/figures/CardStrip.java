@@ -119,10 +119,10 @@ final class CardStrip {
         + " ("
         + last.told()
         + ") and a slate. There are "
-        + readings.text("job.runs")
-        + " runs and "
-        + readings.text("job.slates")
-        + " slates; with the spare photographs that makes "
+        + readings.count("job.runs", "run")
+        + " and "
+        + readings.count("job.slates", "slate")
+        + "; with the spare photographs that makes "
         + readings.text("job.files")
         + " files.";
   }

@@ -40,7 +40,7 @@ final class FolderTree {
   private List<Part> parts() {
     List<Part> all = new ArrayList<>();
     all.add(new Part(0, "DATE_OBJECT/", readings.text("job.storage") + " of photographs"));
-    all.add(new Part(1, "photos/", readings.text("job.runs") + " runs, as they were shot"));
+    all.add(new Part(1, "photos/", readings.count("job.runs", "run") + ", as they were shot"));
     all.add(new Part(2, "r1/", "slate and " + readings.text("ring.photos") + " stations"));
     all.add(new Part(2, "…", "one folder for each run"));
     all.add(new Part(1, "extras/", "scale bars, white paper, the place"));

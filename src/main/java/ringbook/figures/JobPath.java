@@ -56,8 +56,9 @@ final class JobPath {
   }
 
   private String rings() {
-    boolean one = readings.known("rings.count") && readings.si("rings.count") == 1;
-    return told("rings.count", "", one ? " ring of " : " rings of ") + told("ring.photos", "", "");
+    return readings.known("rings.count")
+        ? readings.count("rings.count", "ring") + told("ring.photos", " of ", "")
+        : "open";
   }
 
   private String underside() {

@@ -12,6 +12,9 @@ public final class LabelPlacer {
 
   private static final double STEP = 6;
 
+  /** A circle counts as so many straight lines. */
+  private static final int CHORDS = 36;
+
   private final Box paper;
   private final List<Box> taken = new ArrayList<>();
 
@@ -31,6 +34,16 @@ public final class LabelPlacer {
     for (int i = 0; i <= pieces; i++) {
       Point on = from.between(to, (double) i / pieces);
       taken.add(new Box(on.x(), on.y(), on.x(), on.y()).grown(STEP / 2));
+    }
+  }
+
+  /** Keeps labels off the line of a circle. */
+  public void keepOff(Point middle, double radius) {
+    Point before = middle.towards(0, radius);
+    for (int i = 1; i <= CHORDS; i++) {
+      Point next = middle.towards(2 * Math.PI * i / CHORDS, radius);
+      keepOff(before, next);
+      before = next;
     }
   }
 
@@ -62,6 +75,10 @@ public final class LabelPlacer {
 
   /** The label beside a point: right, left, above or below it, then further away. */
   public Label beside(Label label, double gap) {
+    return place(label, around(label, gap));
+  }
+
+  static List<Label> around(Label label, double gap) {
     List<Label> places = new ArrayList<>();
     double up = 0.35 * label.size();
     for (double away = gap; away <= gap + 4 * STEP; away += STEP) {
@@ -75,7 +92,7 @@ public final class LabelPlacer {
       places.add(label.movedTo(p.plus(0.7 * away, 0.7 * away + 2 * up), Anchor.START));
       places.add(label.movedTo(p.plus(-0.7 * away, 0.7 * away + 2 * up), Anchor.END));
     }
-    return place(label, places);
+    return places;
   }
 
   private double cost(Box box) {

@@ -5,10 +5,10 @@ import java.util.List;
 import ringbook.figures.Label.Anchor;
 import ringbook.geometry.Vec3;
 import ringbook.shots.Leg;
-import ringbook.shots.Place.Obstacle;
 import ringbook.shots.Scene;
 import ringbook.shots.Station;
 import ringbook.units.Num;
+import ringbook.units.Words;
 
 /**
  * One leg of a plan seen from above, to walk by: every station with its number, on the face of a
@@ -28,6 +28,7 @@ public final class LegPlan {
   private final Leg leg;
   private final List<Integer> blocked;
   private final SvgWriter svg;
+  private final LabelPlacer placer;
   private final View view;
 
   private LegPlan(Scene scene, Leg leg, List<Integer> blocked, String idPrefix) {
@@ -35,6 +36,7 @@ public final class LegPlan {
     this.leg = leg;
     this.blocked = blocked;
     svg = new SvgWriter(WIDTH, HEIGHT, idPrefix);
+    placer = new LabelPlacer(svg.paper().grown(-2));
     double farthest = SubjectOutline.reach(scene.subject());
     for (Station station : leg.stations()) {
       farthest = Math.max(farthest, floor(station));
@@ -57,19 +59,15 @@ public final class LegPlan {
   }
 
   private Figure figure() {
-    Box paper = svg.paper();
-    for (Obstacle obstacle : scene.place().obstacles()) {
-      Plan.body(obstacle, view, paper, svg);
-    }
+    List<List<Label>> names = Plan.bodies(scene.place(), view, svg.paper(), svg, placer);
     face();
     SubjectOutline.draw(svg, view, scene.subject());
+    placer.keepOff(SubjectOutline.box(view, scene.subject()));
     int every = every();
     for (Station station : leg.stations()) {
       station(station, every);
     }
-    for (Obstacle obstacle : scene.place().obstacles()) {
-      name(obstacle);
-    }
+    Plan.write(names, svg, placer);
     String title = leg.name() + " from above";
     List<String> head = List.of("Station", "From the middle");
     List<List<String>> rows = new ArrayList<>();
@@ -82,14 +80,14 @@ public final class LegPlan {
 
   private String description() {
     return "A clock face on the floor, 6 on the door side, with the object in its middle and "
-        + leg.stations().size()
-        + (leg.stations().size() == 1 ? " station" : " stations")
+        + Words.count(leg.stations().size(), "station")
         + " by number"
         + (blocked.isEmpty() ? "." : "; hollow ones have something in the way.");
   }
 
   private void face() {
     svg.circle(view.origin(), FACE, Stroke.GUIDE, Fill.NONE);
+    placer.keepOff(view.origin(), FACE);
     for (int hour = 1; hour <= 12; hour++) {
       double direction = Math.PI / 2 - hour * Math.PI / 6;
       boolean large = hour % 3 == 0;
@@ -98,7 +96,7 @@ public final class LegPlan {
           rim.towards(direction, large ? -8 : -4), rim, Stroke.solid(Ink.INK, large ? 1.5 : 1));
       Point at = view.origin().towards(direction, FACE + 10).plus(0, 5);
       Label name = Label.small(String.valueOf(hour), at, Anchor.MIDDLE);
-      svg.text(large ? name.bold() : name);
+      svg.text(placer.fixed(large ? name.bold() : name));
     }
   }
 
@@ -132,6 +130,7 @@ public final class LegPlan {
       double inwards = Num.atan2(looks.y(), looks.x());
       svg.line(at, at.towards(inwards, 11), Stroke.solid(Ink.ACCENT, 2));
     }
+    placer.keepOff(at, at);
     if (blocked.contains(station.number())) {
       svg.circle(at, 3.6, Stroke.solid(Ink.ACCENT, 1.4), Fill.PAPER);
     } else {
@@ -141,17 +140,7 @@ public final class LegPlan {
     boolean first = station.equals(leg.stations().get(0));
     if (first || number % every == 0) {
       Label label = Label.small(String.valueOf(number), outside(station).plus(0, 4), Anchor.MIDDLE);
-      svg.text(first ? label.bold() : label);
-    }
-  }
-
-  private void name(Obstacle obstacle) {
-    List<Point> outline = Plan.clipped(Plan.outline(obstacle.corners(), view), svg.paper());
-    if (outline.size() >= 3) {
-      Box box = Plan.box(outline);
-      double half = TextWidth.of(obstacle.name(), Label.SMALL) / 2 + 4;
-      double x = Math.max(half, Math.min(WIDTH - half, box.middleX()));
-      svg.text(Label.small(obstacle.name(), new Point(x, box.middleY() + 4), Anchor.MIDDLE));
+      svg.text(placer.fixed(first ? label.bold() : label));
     }
   }
 }

@@ -2,13 +2,20 @@ package ringbook.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import ringbook.figures.Label.Anchor;
+import ringbook.shots.Place;
 import ringbook.shots.Place.Corner;
 import ringbook.shots.Place.Obstacle;
 
 /** Outlines in plan: what lies inside, and what of it is on the paper. */
 final class Plan {
+
+  /** Between an outline and a name beside it. */
+  private static final double GAP = 7;
+
+  /** Half the height of small capitals. */
+  private static final double HALF_HIGH = 4;
 
   private Plan() {}
 
@@ -21,16 +28,55 @@ final class Plan {
     return outline;
   }
 
-  /** Draws a wall or a piece of furniture; its name for later, or none if it is off the paper. */
-  static Optional<Label> body(Obstacle obstacle, View view, Box paper, SvgWriter svg) {
+  /**
+   * Draws a wall or a piece of furniture, and keeps labels off its edges.
+   *
+   * @return where its name may stand, the best first: inside, above, below, beside; none if it is
+   *     off the paper
+   */
+  static List<Label> body(
+      Obstacle obstacle, View view, Box paper, SvgWriter svg, LabelPlacer placer) {
     List<Point> outline = clipped(outline(obstacle.corners(), view), paper);
     if (outline.size() < 3) {
-      return Optional.empty();
+      return List.of();
     }
     svg.polygon(outline, Stroke.solid(Ink.FAINT, 1), Fill.FAINT);
+    for (int i = 0; i < outline.size(); i++) {
+      placer.keepOff(outline.get(i), outline.get((i + 1) % outline.size()));
+    }
     Box box = box(outline);
-    Point middle = new Point(box.middleX(), box.middleY());
-    return Optional.of(Label.small(obstacle.name(), middle, Label.Anchor.MIDDLE));
+    double room = TextWidth.of(obstacle.name(), Label.SMALL) / 2 + GAP;
+    double x = Math.max(paper.left() + room, Math.min(paper.right() - room, box.middleX()));
+    Label inside =
+        Label.small(obstacle.name(), new Point(x, box.middleY() + HALF_HIGH), Anchor.MIDDLE);
+    List<Label> places = new ArrayList<>();
+    places.add(inside);
+    places.add(inside.movedTo(new Point(x, box.top() - GAP), Anchor.MIDDLE));
+    places.add(inside.movedTo(new Point(x, box.bottom() + GAP + 2 * HALF_HIGH), Anchor.MIDDLE));
+    places.add(inside.movedTo(new Point(box.left() - GAP, inside.at().y()), Anchor.END));
+    places.add(inside.movedTo(new Point(box.right() + GAP, inside.at().y()), Anchor.START));
+    places.addAll(LabelPlacer.around(inside, 0));
+    return places;
+  }
+
+  /** Draws all of them, and gives the places for the names of those that are on the paper. */
+  static List<List<Label>> bodies(
+      Place place, View view, Box paper, SvgWriter svg, LabelPlacer placer) {
+    List<List<Label>> names = new ArrayList<>();
+    for (Obstacle obstacle : place.obstacles()) {
+      List<Label> places = body(obstacle, view, paper, svg, placer);
+      if (!places.isEmpty()) {
+        names.add(places);
+      }
+    }
+    return names;
+  }
+
+  /** Writes names where they are free. */
+  static void write(List<List<Label>> names, SvgWriter svg, LabelPlacer placer) {
+    for (List<Label> places : names) {
+      svg.text(placer.place(places.get(0), places));
+    }
   }
 
   /** The part of an outline inside a box (Sutherland and Hodgman 1974); may be empty. */

@@ -47,7 +47,7 @@ final class PoseBands {
     double to = Math.min(high, -low);
     if (from < to) {
       wedge(from, to, Stroke.solid(Ink.FAINT, 1), Fill.FAINT);
-    } else if (readings.si("pose.apart") > 0) {
+    } else if (isApart()) {
       wedge(to, from, Stroke.GUIDE, Fill.PAPER);
     }
     body();
@@ -56,9 +56,14 @@ final class PoseBands {
     pose(SECOND, -high, -low, 0, Ink.SECOND);
     dots(SECOND, -high, tied, (int) readings.si("pose.rings"), Ink.SECOND);
     words();
-    readings.tabulate(
-        "rings.lowest", "rings.highest", "pose.band", "pose.apart", "rings.spacing", "pose.rings");
+    readings.tabulate("rings.lowest", "rings.highest", isApart() ? "pose.apart" : "pose.band");
+    readings.tabulate("rings.spacing", "pose.rings");
     return readings.figure(svg, "What both poses can photograph", description());
+  }
+
+  /** Whether the poses leave a turn between them, rather than a band that both have. */
+  private boolean isApart() {
+    return readings.si("pose.apart") > 0;
   }
 
   private void wedge(double from, double to, Stroke stroke, Fill fill) {
@@ -116,7 +121,7 @@ final class PoseBands {
     say(70, "First pose", degrees(low) + " to " + degrees(high), Ink.ACCENT);
     say(150, "Second pose, on the object", degrees(-high) + " to " + degrees(-low), Ink.SECOND);
     double y = 250;
-    boolean apart = readings.si("pose.apart") > 0;
+    boolean apart = isApart();
     String name = apart ? "Between the two" : "Both can see";
     String value = readings.text(apart ? "pose.apart" : "pose.band");
     svg.text(Label.of(name, new Point(WORDS, y), Anchor.START));
@@ -134,7 +139,7 @@ final class PoseBands {
   }
 
   private String description() {
-    boolean apart = readings.si("pose.apart") > 0;
+    boolean apart = isApart();
     return "The object from the side. One arc shows the elevations of the first pose, "
         + degrees(low)
         + " to "

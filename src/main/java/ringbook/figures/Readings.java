@@ -41,6 +41,11 @@ final class Readings {
     return reckoning.text(key);
   }
 
+  /** A number of things with a regular plural: {@code 1 run}, {@code 5 runs}. */
+  String count(String key, String one) {
+    return text(key) + " " + one + (known(key) && si(key) == 1 ? "" : "s");
+  }
+
   /** Adds the ledger's names and texts to the table. */
   void tabulate(String... keys) {
     for (String key : keys) {

@@ -57,7 +57,7 @@ final class RingPlan {
   }
 
   private Figure figure() {
-    List<Label> names = drawObstacles();
+    List<List<Label>> names = drawObstacles();
     svg.circle(view.origin(), radius, Stroke.GUIDE, Fill.NONE);
     SubjectOutline.draw(svg, view, scene.subject());
     drawStations();
@@ -65,9 +65,7 @@ final class RingPlan {
     drawNumbers();
     drawRadius();
     nameSubject();
-    for (Label name : names) {
-      svg.text(placer.beside(name, 0));
-    }
+    Plan.write(names, svg, placer);
     ScaleBar.draw(svg, readings.lengths(), placer, new Point(16, HEIGHT - 16), view.scale());
     if (!blocked.isEmpty()) {
       drawKey();
@@ -76,16 +74,17 @@ final class RingPlan {
     return readings.figure(svg, "The ring seen from above", description());
   }
 
-  private List<Label> drawObstacles() {
-    List<Label> names = new ArrayList<>();
+  private List<List<Label>> drawObstacles() {
+    List<List<Label>> names = new ArrayList<>();
     for (Obstacle obstacle : scene.place().obstacles()) {
-      names.add(Plan.body(obstacle, view, svg.paper(), svg).orElseGet(() -> pointOff(obstacle)));
+      List<Label> places = Plan.body(obstacle, view, svg.paper(), svg, placer);
+      names.add(places.isEmpty() ? pointOff(obstacle) : places);
     }
     return names;
   }
 
   /** An arrow at the edge of the paper towards something that lies beyond it. */
-  private Label pointOff(Obstacle obstacle) {
+  private List<Label> pointOff(Obstacle obstacle) {
     Point nearest = Plan.nearest(Plan.outline(obstacle.corners(), view), view.origin());
     double direction = view.origin().directionTo(nearest);
     Box edge = svg.paper().grown(-6);
@@ -99,7 +98,8 @@ final class RingPlan {
     svg.line(tip.towards(direction, -16), tip, Stroke.THIN);
     svg.arrowHead(tip, direction);
     placer.keepOff(tip.towards(direction, -16), tip);
-    return Label.small(obstacle.name(), tip.towards(direction, -8).plus(8, 4), Anchor.START);
+    Point beside = tip.towards(direction, -8).plus(8, 4);
+    return LabelPlacer.around(Label.small(obstacle.name(), beside, Anchor.START), 0);
   }
 
   private void drawStations() {
@@ -168,8 +168,9 @@ final class RingPlan {
     svg.arc(middle, arc, new Sweep(first, second), Stroke.solid(Ink.INK, 1.3));
     double across = (first + second) / 2;
     Label turn = Label.of("turn " + readings.text("ring.realStep"), middle, Anchor.START);
-    Point beside = middle.towards(second, arc).plus(8, 6);
-    svg.text(placer.place(turn, List.of(turn.movedTo(beside, Anchor.START))));
+    Label after = turn.movedTo(middle.towards(second, arc).plus(8, 6), Anchor.START);
+    Label before = turn.movedTo(middle.towards(first, arc).plus(-8, 6), Anchor.END);
+    svg.text(placer.place(turn, List.of(after, before)));
     double outside = NUMBER_ROOM + 15;
     Point from = a.towards(across, outside);
     Point to = b.towards(across, outside);

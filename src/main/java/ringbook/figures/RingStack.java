@@ -182,9 +182,9 @@ final class RingStack {
   }
 
   private String description() {
-    return "Seen from the side: one station of each of "
-        + readings.text("rings.count")
-        + " rings round the "
+    return "Seen from the side, one station for each ring: "
+        + readings.count("rings.count", "ring")
+        + " round the "
         + reckoning.scene().subject().name()
         + ", all "
         + readings.text("ring.radius")
@@ -199,8 +199,8 @@ final class RingStack {
         + ", "
         + readings.text("rings.spacing")
         + " apart. "
-        + readings.text("rings.topViews")
-        + (readings.si("rings.topViews") == 1 ? " hollow mark leads" : " hollow marks lead")
+        + readings.count("rings.topViews", "hollow mark")
+        + (readings.si("rings.topViews") == 1 ? " leads" : " lead")
         + " over the top to the other side.";
   }
 }

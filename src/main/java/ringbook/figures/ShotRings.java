@@ -5,7 +5,6 @@ import java.util.List;
 import ringbook.figures.Label.Anchor;
 import ringbook.geometry.Vec3;
 import ringbook.shots.Leg;
-import ringbook.shots.Place.Obstacle;
 import ringbook.shots.Pose;
 import ringbook.shots.Scene;
 import ringbook.shots.ShotPlan;
@@ -93,7 +92,8 @@ public final class ShotRings {
   private Figure fromAbove() {
     double half = height / 2 - 42;
     View view = new View(half / farthest(), new Point(width / 2, height / 2 - 4));
-    List<Label> names = obstacles(view);
+    List<List<Label>> names =
+        Plan.bodies(scene.place(), view, new Box(0, 0, width, height), svg, placer);
     SubjectOutline.draw(svg, view, scene.subject());
     for (Leg leg : plan.legs()) {
       for (Station station : leg.stations()) {
@@ -106,11 +106,7 @@ public final class ShotRings {
       svg.text(placer.beside(Label.small(String.valueOf(i + 1), at, Anchor.MIDDLE).bold(), 5));
     }
     list();
-    for (Label name : names) {
-      double room = TextWidth.of(name.text(), name.size()) / 2 + 4;
-      double x = Math.max(room, Math.min(width - room, name.at().x()));
-      svg.text(placer.fixed(name.movedTo(new Point(x, name.at().y()), Anchor.MIDDLE)));
-    }
+    Plan.write(names, svg, placer);
     ScaleBar.draw(svg, scene.aim().lengths(), placer, new Point(16, height - 16), view.scale());
     String text =
         "Seen from above, the door side below: the stations of all legs, each a tick that points"
@@ -118,14 +114,6 @@ public final class ShotRings {
             + (isListed ? ", with the number of the leg at its first" : "")
             + "; hollow ones are for the object turned over.";
     return figure("All stations seen from above", text);
-  }
-
-  private List<Label> obstacles(View view) {
-    List<Label> names = new ArrayList<>();
-    for (Obstacle obstacle : scene.place().obstacles()) {
-      Plan.body(obstacle, view, new Box(0, 0, width, height), svg).ifPresent(names::add);
-    }
-    return names;
   }
 
   private void tick(View view, Station station, Pose pose) {

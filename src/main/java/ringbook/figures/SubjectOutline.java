@@ -27,6 +27,13 @@ final class SubjectOutline {
     return subject.depth().metres() / 2;
   }
 
+  /** The smallest box round it on the drawing. */
+  static Box box(View view, Subject subject) {
+    double x = subject.width().metres() / 2;
+    double y = halfDepth(subject);
+    return Plan.box(List.of(view.at(-x, -y), view.at(x, y)));
+  }
+
   /** Middle to the outermost point, in metres. */
   static double reach(Subject subject) {
     double half = subject.width().metres() / 2;

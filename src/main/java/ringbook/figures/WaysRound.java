@@ -1,6 +1,5 @@
 package ringbook.figures;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import ringbook.assess.Standing;
@@ -8,7 +7,6 @@ import ringbook.figures.Label.Anchor;
 import ringbook.figures.SvgWriter.Sweep;
 import ringbook.geometry.ArcSet;
 import ringbook.ledger.Reckoning;
-import ringbook.shots.Place.Obstacle;
 import ringbook.shots.Scene;
 import ringbook.units.Angle;
 import ringbook.units.Length;
@@ -56,7 +54,7 @@ final class WaysRound {
 
   private Figure figure() {
     svg.box(plan, Stroke.solid(Ink.FAINT, 1), Fill.NONE);
-    List<Label> names = drawObstacles();
+    List<List<Label>> names = Plan.bodies(scene.place(), view, plan, svg, placer);
     ring("ring.floorDistance", "The ring", Stroke.solid(Ink.ACCENT, 2.2));
     ring("room.standing", "Room a person needs", Stroke.dashed(Ink.INK, 1.2, "3 3"));
     blocked();
@@ -68,9 +66,8 @@ final class WaysRound {
       ring("room.wider", "Ring outside the furniture", Stroke.dashed(Ink.SECOND, 1.6, "8 4"));
     }
     SubjectOutline.draw(svg, view, scene.subject());
-    for (Label name : names) {
-      svg.text(placer.beside(name, 0));
-    }
+    placer.keepOff(SubjectOutline.box(view, scene.subject()));
+    Plan.write(names, svg, placer);
     readings.tabulate(
         "ring.floorDistance",
         "room.standing",
@@ -85,16 +82,10 @@ final class WaysRound {
     return readings.figure(svg, "The room from above", description());
   }
 
-  private List<Label> drawObstacles() {
-    List<Label> names = new ArrayList<>();
-    for (Obstacle obstacle : scene.place().obstacles()) {
-      Plan.body(obstacle, view, plan, svg).ifPresent(names::add);
-    }
-    return names;
-  }
-
   private void ring(String key, String name, Stroke stroke) {
-    svg.circle(view.origin(), view.scale() * readings.si(key), stroke, Fill.NONE);
+    double radius = view.scale() * readings.si(key);
+    svg.circle(view.origin(), radius, stroke, Fill.NONE);
+    placer.keepOff(view.origin(), radius);
     key(name, readings.text(key), stroke);
   }
 

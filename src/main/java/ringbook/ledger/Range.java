@@ -2,6 +2,7 @@ package ringbook.ledger;
 
 import ringbook.units.Angle;
 import ringbook.units.Lengths;
+import ringbook.units.MeasurePrinter;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
 import ringbook.units.Whole;
@@ -21,6 +22,7 @@ public record Range(
     double low, boolean withLow, double high, boolean withHigh, boolean whole, boolean endless) {
 
   private static final double OPEN = Double.POSITIVE_INFINITY;
+  private static final int DIGITS = 3;
 
   /** Any number, above and below 0. */
   public static Range any() {
@@ -105,26 +107,29 @@ public record Range(
     if (high == OPEN) {
       return (withLow ? "from " : "above ") + bound(low, unit, lengths);
     }
-    if (withLow && withHigh) {
-      return bound(low, unit, lengths) + " to " + bound(high, unit, lengths);
-    }
-    return (withLow ? "from " : "above ")
-        + bound(low, unit, lengths)
+    boolean both = withLow && withHigh;
+    boolean once =
+        both && isSaidOnce(unit) && lengths.limit(low, unit) == lengths.limit(high, unit);
+    return (both ? "" : withLow ? "from " : "above ")
+        + (once ? number(low, lengths.limit(low, unit)) : bound(low, unit, lengths))
         + (withHigh ? " to " : ", below ")
         + bound(high, unit, lengths);
+  }
+
+  /** Whether the unit stands behind the second number alone: 1 to 4 stops, but 0° to 90°. */
+  private static boolean isSaidOnce(Unit unit) {
+    return unit != Unit.DEGREE && unit != Unit.F_STOP;
   }
 
   /** The bound as a person writes it; 0 needs no unit. */
   private static String bound(double si, Unit own, Lengths lengths) {
     Unit unit = lengths.limit(si, own);
-    String number = Numbers.significant(unit.fromSi(si), 3).replace('-', '−');
-    boolean bare = unit.symbol().isEmpty() || (si == 0 && unit != Unit.DEGREE);
-    if (bare) {
-      return number;
-    }
-    if (unit == Unit.F_STOP) {
-      return unit.symbol() + number;
-    }
-    return number + (unit == Unit.DEGREE ? "" : "\u00a0") + unit.symbol();
+    return si == 0 && unit != Unit.DEGREE
+        ? number(si, unit)
+        : MeasurePrinter.PAGE.beside(Numbers.significant(unit.fromSi(si), DIGITS), unit);
+  }
+
+  private static String number(double si, Unit unit) {
+    return MeasurePrinter.PAGE.beside(Numbers.significant(unit.fromSi(si), DIGITS), Unit.ONE);
   }
 }

@@ -65,7 +65,7 @@ final class ByteSource {
     return new BrokenMeshException(
         0,
         "the mesh file is larger than " + MeshLimits.MOST_BYTES / 1_000_000 + " MB",
-        "export a coarser mesh; " + MeshLimits.MOST_TRIANGLES + " triangles are the most");
+        "export a coarser mesh; " + MeshLimits.MOST_TRIANGLES_TOLD + " are the most");
   }
 
   /** The next line without its end, or null. */

@@ -13,7 +13,11 @@ public final class MeshLimits {
   public static final int MOST_TRIANGLES = 1_000_000;
 
   /** Points as they stand in the file. */
-  public static final int MOST_POINTS = 3 * MOST_TRIANGLES + 10;
+  public static final int MOST_POINTS = 3 * MOST_TRIANGLES;
+
+  static final String MOST_TRIANGLES_TOLD = MOST_TRIANGLES / 1_000_000 + " million triangles";
+
+  static final String MOST_POINTS_TOLD = MOST_POINTS / 1_000_000 + " million points";
 
   /** Characters of one line of a text file. */
   static final int MOST_IN_LINE = 10_000;

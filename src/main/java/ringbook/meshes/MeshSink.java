@@ -4,9 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import ringbook.geometry.Mesh;
+import ringbook.units.Numbers;
+import ringbook.units.Words;
 
 /** Collects points and triangles, within the limits and with every number checked. */
 final class MeshSink {
+
+  private static final String COARSER =
+      "export a coarser one: 100 000 triangles show all that a plan needs";
 
   private final double metres;
   private double[] xyz = new double[3 * 1024];
@@ -40,27 +45,41 @@ final class MeshSink {
     current = current < 0 ? parts.size() - 1 : current;
   }
 
+  /** Refuses a head that announces more than is read, before any of it is. */
   static void requireFew(long points, long triangles, int line) throws BrokenMeshException {
-    if (triangles > MeshLimits.MOST_TRIANGLES) {
+    if (triangles > MeshLimits.MOST_TRIANGLES || points > MeshLimits.MOST_POINTS) {
+      boolean faces = triangles > MeshLimits.MOST_TRIANGLES;
       throw new BrokenMeshException(
           line,
-          "the mesh has more than "
-              + MeshLimits.MOST_TRIANGLES
-              + " triangles"
-              + (triangles > MeshLimits.MOST_TRIANGLES + 1 ? ": " + triangles : ""),
-          "export a coarser one: 100000 triangles show all that a plan needs");
+          "the file announces "
+              + plain(faces ? triangles : points)
+              + (faces ? " triangles" : " points")
+              + "; Ringbook reads at most "
+              + (faces ? MeshLimits.MOST_TRIANGLES_TOLD : MeshLimits.MOST_POINTS_TOLD),
+          COARSER + "; if it should not be that large, it is damaged: export it again");
     }
-    if (points > MeshLimits.MOST_POINTS) {
-      throw new BrokenMeshException(
-          line,
-          "the mesh has more than " + MeshLimits.MOST_POINTS + " points",
-          "export a coarser one");
+  }
+
+  private static String plain(long count) {
+    return Numbers.grouped(Long.toString(count)).replace('\u202f', ' ');
+  }
+
+  private static BrokenMeshException tooLarge(String most, int line) {
+    return new BrokenMeshException(line, "the mesh has more than " + most, COARSER);
+  }
+
+  /** Refuses so many triangles more than is read. */
+  void requireRoom(int more, int line) throws BrokenMeshException {
+    if (triangles + more > MeshLimits.MOST_TRIANGLES) {
+      throw tooLarge(MeshLimits.MOST_TRIANGLES_TOLD, line);
     }
   }
 
   /** Adds a point in units of the file; {@code where} is a line or, below 0, minus a byte. */
   void point(double[] p, long where) throws BrokenMeshException {
-    requireFew(points + 1L, 0, (int) Math.max(0, where));
+    if (points == MeshLimits.MOST_POINTS) {
+      throw tooLarge(MeshLimits.MOST_POINTS_TOLD, (int) Math.max(0, where));
+    }
     for (double x : p) {
       if (!(Math.abs(x * metres) <= 1e6)) {
         throw new BrokenMeshException(
@@ -87,7 +106,7 @@ final class MeshSink {
     if (numbers.length < 3) {
       throw new BrokenMeshException(line, "a face has fewer than three corners", "leave it out");
     }
-    requireFew(0, triangles + numbers.length - 2L, line);
+    requireRoom(numbers.length - 2, line);
     for (int number : numbers) {
       if (number < 0) {
         throw noPoint(line, number);
@@ -122,8 +141,7 @@ final class MeshSink {
         "a face names point "
             + number
             + " (counted from 0), but the file has "
-            + points
-            + (points == 1 ? " point" : " points"),
+            + Words.count(points, "point"),
         "the file is damaged or cut off; export it again");
   }
 

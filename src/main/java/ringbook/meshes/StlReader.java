@@ -54,7 +54,8 @@ final class StlReader {
           ended = false;
         }
         case "endsolid" -> ended = true;
-        case "facet", "outer", "endfacet" -> {
+        case "facet" -> sink.requireRoom(1, in.line()); // else its corners were too many first
+        case "outer", "endfacet" -> {
           // only frame the corners
         }
         default ->

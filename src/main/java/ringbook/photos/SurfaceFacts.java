@@ -62,8 +62,8 @@ public record SurfaceFacts(double texturedShare, double clippedShare, int spots,
             + " are wanted), "
             + percent(clippedShare, 1)
             + " of the pixels are burnt out, "
-            + spots
-            + (spots == 1 ? " spot looks" : " spots look")
+            + Words.count(spots, "spot")
+            + (spots == 1 ? " looks" : " look")
             + " like a highlight. ";
     return Words.lower(likely().name()) + ", it seems: " + numbers + caveat();
   }
@@ -71,7 +71,8 @@ public record SurfaceFacts(double texturedShare, double clippedShare, int spots,
   private String caveat() {
     return switch (likely()) {
       case GLOSSY ->
-          "One picture cannot tell a highlight from a white spot: move the camera, and a highlight wanders.";
+          "One picture cannot tell a highlight from a white spot: move the camera, and a highlight"
+              + " wanders.";
       case PLAIN ->
           "A blurred or dark picture, or one that the object does not fill, looks plain too.";
       default -> "Noise at a high ISO setting looks textured too, and the other sides may differ.";

@@ -71,6 +71,11 @@ public record FieldSheet(
       before = List.copyOf(before);
       stops = List.copyOf(stops);
     }
+
+    /** Its name and how many photographs, as over its table. */
+    public String title() {
+      return PlanWords.title(name, photos);
+    }
   }
 
   /**

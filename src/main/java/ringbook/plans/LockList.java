@@ -5,6 +5,7 @@ import java.util.Optional;
 import ringbook.ledger.Outcome;
 import ringbook.ledger.Reckoning;
 import ringbook.shots.ShotPlan;
+import ringbook.units.Words;
 
 /** What is set on the camera once and then locked for the whole shoot, in words. */
 public final class LockList {
@@ -43,11 +44,9 @@ public final class LockList {
       return "In this room and within this reach no plan is possible: change the place first.";
     }
     ShotPlan plan = planned.get();
-    int legs = plan.legs().size();
     return Sentences.photographs(plan.photos())
         + " in "
-        + legs
-        + (legs == 1 ? " run" : " runs")
+        + Words.count(plan.legs().size(), "run")
         + ", and "
         + value(reckoning, "aim.spare")
         + " more to spare.";

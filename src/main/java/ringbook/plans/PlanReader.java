@@ -13,6 +13,7 @@ import ringbook.problems.Nearest;
 import ringbook.shots.Pose;
 import ringbook.units.Lengths;
 import ringbook.units.Numbers;
+import ringbook.units.Words;
 
 /**
  * Reads a written plan. Runs follow each other; a word such as {@code top} says what the runs after
@@ -321,7 +322,7 @@ final class PlanReader {
     int found = runs.size() - ringsFrom;
     if (found < rings) {
       fail(
-          "it says " + rings + " rings, but tells the height of " + found,
+          "it says " + Words.count(rings, "ring") + ", but tells the height of " + found,
           "write the height of each ring, such as 3 rings of 24 at 10°, 25° and 40°");
     }
     rings = 0;
@@ -330,7 +331,7 @@ final class PlanReader {
   private void finish() {
     if (open.kind() == Kind.RING && open.where().elevation().isEmpty()) {
       fail(
-          "the ring of " + open.photos() + " photographs has no height",
+          "the ring of " + Sentences.photographs(open.photos()) + " has no height",
           "write it as an angle above level, such as " + open.photos() + " at 30°");
     } else if (open.where().directions().sort() == WrittenRun.Sort.FACING
         && open.kind() != Kind.STRIP) {

@@ -36,7 +36,11 @@ public record PlanWords(int decimals, Lengths lengths) {
 
   /** Its name and how many photographs: {@code Ring A: 24 photographs}. */
   public static String title(Leg leg) {
-    return Sentences.capital(leg.name()) + ": " + Sentences.photographs(leg.photos());
+    return title(Sentences.capital(leg.name()), leg.photos());
+  }
+
+  static String title(String name, int photos) {
+    return name + ": " + Sentences.photographs(photos);
   }
 
   /** A length in metres as centimetres or inches with the unit, parted by plain spaces. */

@@ -36,15 +36,13 @@ public record Proposal(
     if (photos <= bound) {
       return all + "From the " + tried + " stations tried, no plan of fewer sees as much.";
     }
-    int more = photos - bound;
     return all
         + "From the "
         + tried
         + " stations tried, no plan of fewer than "
         + bound
         + " sees as much (a lower bound; the shortest may well need more), so this one is at most "
-        + more
-        + (more == 1 ? " photograph" : " photographs")
+        + Sentences.photographs(photos - bound)
         + " longer than the shortest they allow.";
   }
 }

@@ -2,6 +2,7 @@ package ringbook.plans;
 
 import ringbook.units.Angle;
 import ringbook.units.Numbers;
+import ringbook.units.Words;
 
 /** Words for plans. */
 final class Sentences {
@@ -15,7 +16,7 @@ final class Sentences {
   }
 
   static String photographs(int count) {
-    return count == 1 ? "1 photograph" : count + " photographs";
+    return Words.count(count, "photograph");
   }
 
   /** To whole degrees, or to a tenth where that says more: {@code 13.8°}. */

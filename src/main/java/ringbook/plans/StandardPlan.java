@@ -108,6 +108,8 @@ public final class StandardPlan {
   private static String whyOver(boolean standing, int views) {
     return (standing ? "Over the top: " : "Over the underside, which now lies on top: ")
         + Sentences.photographs(views)
-        + " in an arc from one side of the highest ring to the other.";
+        + (views == 1
+            ? " from straight above."
+            : " in an arc from one side of the highest ring to the other.");
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringbook.problems.Nearest;
 import ringbook.problems.Position;
+import ringbook.units.Words;
 
 /** A sheet as a table. */
 final class CsvSheet {
@@ -170,6 +171,6 @@ final class CsvSheet {
   }
 
   private static String fields(int count) {
-    return count == 1 ? "1 field" : count + " fields";
+    return Words.count(count, "field");
   }
 }

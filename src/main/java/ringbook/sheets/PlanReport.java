@@ -15,6 +15,7 @@ import ringbook.shots.Scene;
 import ringbook.shots.SceneDetails;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
+import ringbook.units.Words;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.json.JsonFactory;
@@ -72,11 +73,10 @@ public record PlanReport(Scene scene, Optional<Proposal> proposal, Assessment as
   public List<String> summary() {
     List<String> summary = new ArrayList<>();
     int photos = assessment.plan().photos();
-    int legs = assessment.plan().legs().size();
     summary.add(
-        proposal.map(Proposal::proof).orElse(photos + " photographs.")
+        proposal.map(Proposal::proof).orElse(Words.count(photos, "photograph") + ".")
             + " They come in "
-            + (legs == 1 ? "1 leg" : legs + " legs")
+            + Words.count(assessment.plan().legs().size(), "leg")
             + "; before each, photograph a card with its name.");
     String well = percent(assessment.coverage().share(Group.WELL));
     summary.add(

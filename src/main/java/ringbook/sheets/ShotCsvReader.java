@@ -8,6 +8,7 @@ import ringbook.plans.ShotColumn;
 import ringbook.problems.Nearest;
 import ringbook.problems.Position;
 import ringbook.problems.Problems;
+import ringbook.units.Words;
 
 /** A shot table as CSV. */
 final class ShotCsvReader {
@@ -126,6 +127,6 @@ final class ShotCsvReader {
   }
 
   private static String cells(List<String> cells) {
-    return cells.size() == 1 ? "1 cell" : cells.size() + " cells";
+    return Words.count(cells.size(), "cell");
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import ringbook.units.Numbers;
+import ringbook.units.Words;
 
 /** What the class did, as text: how the points are spread, then exercise by exercise. */
 public final class SummaryText implements MarkSink {
@@ -31,11 +32,9 @@ public final class SummaryText implements MarkSink {
 
   /** One sentence or two on the points. */
   public static String points(Points points) {
-    String most = points.most() == 1 ? "1 point" : points.most() + " points";
-    return points.learners()
-        + (points.learners() == 1 ? " learner" : " learners")
+    return Words.count((int) points.learners(), "learner")
         + ", "
-        + most
+        + Words.count(points.most(), "point")
         + " to be had. Half of them have "
         + decimal(points.quantile(0.5))
         + " or more; the middle half lies between "

@@ -1,6 +1,6 @@
 package ringbook.units;
 
-/** Letter case for the Latin letters of names, the same on every platform. */
+/** Letter case, blanks and plurals of English names, the same on every platform. */
 public final class Words {
 
   private Words() {}
@@ -23,6 +23,11 @@ public final class Words {
       upper.append(c >= 'a' && c <= 'z' ? (char) (c + 'A' - 'a') : c);
     }
     return upper.toString();
+  }
+
+  /** So many of a thing with a regular plural: {@code 1 run}, {@code 5 runs}. */
+  public static String count(int count, String one) {
+    return count + " " + one + (count == 1 ? "" : "s");
   }
 
   /** Without blanks at both ends; what counts as blank is the same on every platform. */

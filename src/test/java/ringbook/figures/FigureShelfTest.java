@@ -23,10 +23,14 @@ import ringbook.geometry.Shape;
 import ringbook.ledger.Quantity;
 import ringbook.ledger.Reckoning;
 import ringbook.shots.Scene;
+import ringbook.shots.SceneChanges;
 import ringbook.shots.SceneDraft;
 
 /** What holds for every figure. */
 final class FigureShelfTest {
+
+  private static final String ONE_OF_MANY =
+      "(?<![0-9.,])1[ \u00a0](photographs|stations|rings|runs|slates|hollow marks|files|points)\\b";
 
   private static final Set<String> ELEMENTS =
       Set.of(
@@ -220,7 +224,26 @@ final class FigureShelfTest {
       assertThat(figure.svg()).as(name).doesNotContain("NaN", "Infinity");
       assertThat(figure.description()).as(name).endsWith(".");
       assertThat(figure.tableRows()).as(name).isNotEmpty();
+      assertThat(figure.svg()).as(name).doesNotContainPattern(ONE_OF_MANY);
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void one_ring_and_one_photograph_over_the_top_are_told_as_one(String name) {
+    // The lens at the height of the middle alone; then 90° over the top in steps of 60°.
+    String level =
+        "subject.height = 50 cm, place.tableHeight = 75 cm, place.lowestLens = 100 cm,"
+            + " aim.topElevation = 0°";
+    assertThat(told(name, "rings.count", level)).doesNotContainPattern(ONE_OF_MANY);
+    assertThat(told(name, "rings.topViews", "aim.ringSpacing = 60°"))
+        .doesNotContainPattern(ONE_OF_MANY);
+  }
+
+  private static String told(String name, String one, String changes) {
+    Scene scene = SceneChanges.apply(Scenes.pot(), changes).scene().orElseThrow();
+    assertThat(Reckoning.of(scene).text(one)).isEqualTo("1");
+    return draw(name, scene, "f").svg();
   }
 
   @Test
@@ -238,6 +261,19 @@ final class FigureShelfTest {
                   + wrong
                   + "'. Write a whole number from 3 to 120.");
     }
+  }
+
+  /** From −17° up both poses have a band in common; from 14° up a turn is left between them. */
+  @ParameterizedTest
+  @CsvSource({
+    "place.lowestLens = 40 cm, Band common to both poses, Turn between the poses",
+    "place.lowestLens = 105 cm, Turn between the poses, Band common to both poses"
+  })
+  void of_both_poses_it_tells_what_there_is(String place, String told, String left) {
+    Scene scene = SceneChanges.apply(Scenes.pot(), place).scene().orElseThrow();
+    List<String> rows = new ArrayList<>();
+    draw("pose-bands", scene, "b").tableRows().forEach(row -> rows.add(row.get(0)));
+    assertThat(rows).contains(told).doesNotContain(left);
   }
 
   @Test

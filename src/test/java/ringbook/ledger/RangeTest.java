@@ -3,6 +3,7 @@ package ringbook.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import ringbook.units.Lengths;
 import ringbook.units.Unit;
 
 /** Where values may lie, and how that reads. */
@@ -20,8 +21,14 @@ final class RangeTest {
     assertThat(Range.wholeFrom(3).text(Unit.PIECE)).isEqualTo("whole, from 3");
     assertThat(Range.wholeBetween(0, 10).text(Unit.PIECE)).isEqualTo("whole, 0 to 10");
     assertThat(Range.between(380e-9, 780e-9).text(Unit.MICROMETRE))
-        .isEqualTo("0.38\u00a0µm to 0.78\u00a0µm");
+        .isEqualTo("0.38 to 0.78\u00a0µm");
+    assertThat(Range.between(1, 4).text(Unit.STOP)).isEqualTo("1 to 4\u00a0stops");
+    assertThat(Range.any().upTo(1).text(Unit.STOP)).isEqualTo("up to 1\u00a0stop");
+    assertThat(Range.between(0.7, 64).text(Unit.F_STOP)).isEqualTo("f/0.7 to f/64");
+    assertThat(Range.between(0.0254, 0.9144).text(Unit.CENTIMETRE, Lengths.IMPERIAL))
+        .isEqualTo("1\u00a0in to 3\u00a0ft");
     assertThat(Range.from(1).text(Unit.F_STOP)).isEqualTo("from f/1");
+    assertThat(Range.above(0).text(Unit.F_STOP)).isEqualTo("above 0");
     assertThat(Range.any().upTo(2).text(Unit.ONE)).isEqualTo("up to 2");
     assertThat(Range.any().below(2).text(Unit.ONE)).isEqualTo("below 2");
     assertThat(Range.wholeBetween(0, 1).text(Unit.ANSWER)).isEqualTo("yes or no");

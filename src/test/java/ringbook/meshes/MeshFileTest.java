@@ -188,16 +188,17 @@ final class MeshFileTest {
     head[80] = (byte) 0x80;
     head[81] = (byte) 0x96;
     head[82] = (byte) 0x98; // 10,000,000 with the least byte first
-    assertThat(fault("a.stl", head)).contains("more than 1000000 triangles: 10000000");
+    assertThat(fault("a.stl", head))
+        .contains("announces 10 000 000 triangles; Ringbook reads at most 1 million triangles");
     assertThat(
             fault(
                 "a.ply",
                 MeshBytes.bytes(
                     "ply\nformat ascii 1.0\nelement vertex 8\nelement face 10000000\n")))
-        .contains("a.ply:4: the mesh has more than 1000000 triangles: 10000000");
+        .contains("a.ply:4: the file announces 10 000 000 triangles");
     Got obj =
         read("a.obj", new Endless("v 0 0 0\nv 1 0 0\nv 0 1 0\n", "f 1 2 3\n"), MeshUnit.METRE);
-    assertThat(obj.faults()).singleElement().asString().contains("more than 1000000 triangles");
+    assertThat(obj.faults()).singleElement().asString().contains("more than 1 million triangles");
     Got stl =
         read(
             "a.stl",
@@ -213,8 +214,18 @@ final class MeshFileTest {
                 endfacet
                 """),
             MeshUnit.METRE);
-    assertThat(stl.faults()).singleElement().asString().contains("more than 1000000 triangles");
+    assertThat(stl.faults()).singleElement().asString().contains("more than 1 million triangles");
     assertThat((System.nanoTime() - start) / 1e9).isLessThan(30);
+  }
+
+  @Test
+  void a_head_that_announces_too_many_points_is_told_the_limit() {
+    String head = "ply\nformat ascii 1.0\nelement vertex ";
+    assertThat(fault("a.ply", MeshBytes.bytes(head + "400000000\n")))
+        .contains("a.ply:3: the file announces 400 000 000 points")
+        .contains("reads at most 3 million points")
+        .contains("if it should not be that large, it is damaged");
+    assertThat(fault("a.ply", MeshBytes.bytes(head + "3000000\n"))).doesNotContain("at most");
   }
 
   @Test

@@ -7,6 +7,7 @@ import com.vladsch.flexmark.ext.tables.TableCell;
 import com.vladsch.flexmark.ext.tables.TableHead;
 import com.vladsch.flexmark.ext.tables.TableRow;
 import com.vladsch.flexmark.util.ast.Node;
+import ringbook.units.Words;
 
 /** Writes tables: caption first, heads that say what they are the head of. */
 final class TableWriter {
@@ -57,7 +58,7 @@ final class TableWriter {
     } else if (cells != columns) {
       scope.fault(
           row,
-          "this row has " + (cells == 1 ? "1 cell" : cells + " cells") + ", its table " + columns,
+          "this row has " + Words.count(cells, "cell") + ", its table " + columns,
           "write one cell a column, empty where there is nothing to say");
     }
     return out.append("</tr>\n").toString();

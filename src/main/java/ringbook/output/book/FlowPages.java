@@ -9,8 +9,8 @@ import org.w3c.dom.Node;
 /** The pages of one lesson as they will come out, reckoned from the heights of its units. */
 final class FlowPages {
 
-  /** Height of the text block, in points, as in book.css: 237 mm. */
-  static final double HEIGHT = 237 * 72 / 25.4;
+  /** Height of the text block, in points. */
+  static final double HEIGHT = BookStyle.textHeight();
 
   /** Less room than this at the foot of a page is no gap: about five lines. */
   private static final double NO_GAP = 78;

@@ -17,15 +17,11 @@ import org.w3c.dom.Element;
 record FlowUnit(
     List<Element> leads, Element block, double height, double above, List<Double> cuts) {
 
-  /** Lines of a paragraph that stay together at either end, as in book.css. */
-  private static final int LINES_TOGETHER = 2;
-
-  /** Below a heading, in points, as in book.css: 30 mm. */
-  private static final double ROOM_FOR_HEADING = 30 * 72 / 25.4;
-
-  private static final double SPARED_BY_BOX = 10;
-  private static final double SPARED_BY_ITEM = 2;
-  private static final double SPARED_BY_PARAGRAPH = 3;
+  private static final int LINES_TOGETHER = BookStyle.linesTogether();
+  private static final double ROOM_FOR_HEADING = BookStyle.roomForHeading();
+  private static final double SPARED_BY_BOX = BookStyle.sparedByBox();
+  private static final double SPARED_BY_ITEM = BookStyle.sparedByItem();
+  private static final double SPARED_BY_PARAGRAPH = BookStyle.sparedByParagraph();
 
   private static final List<String> TEXT = List.of("p", "ul", "ol", "dl", "blockquote");
 

@@ -17,6 +17,7 @@ import ringbook.output.Templates;
 import ringbook.output.book.PagePress;
 import ringbook.sheets.LearnerMarks;
 import ringbook.sheets.OneMark;
+import ringbook.units.Words;
 
 /** What each learner gets: a page to read or to mail, and the same as a PDF. */
 final class FeedbackPages {
@@ -109,7 +110,7 @@ final class FeedbackPages {
   private static String standing(LearnerMarks marks) {
     int all = marks.marks().size();
     return "You handed in "
-        + (all == 1 ? "1 exercise" : all + " exercises")
+        + Words.count(all, "exercise")
         + ". "
         + (marks.right() == all
             ? "All of it is right: well done."
@@ -120,8 +121,8 @@ final class FeedbackPages {
                 + ", and you have "
                 + Credit.text(marks.quarters())
                 + " of "
-                + all
-                + (all == 1 ? " point." : " points."));
+                + Words.count(all, "point")
+                + ".");
   }
 
   private static Map<String, Object> block(OneMark one, UnaryOperator<String> text) {

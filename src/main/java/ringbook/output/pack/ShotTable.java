@@ -9,6 +9,7 @@ import ringbook.figures.ShotRings;
 import ringbook.plans.Clock;
 import ringbook.plans.LegWords;
 import ringbook.plans.LockList;
+import ringbook.plans.PlanWords;
 import ringbook.shots.Leg;
 import ringbook.shots.Scene;
 import ringbook.shots.ShotPlan;
@@ -70,6 +71,7 @@ final class ShotTable {
     String id = "leg-" + plan.legs().indexOf(leg) + "-";
     Map<String, Object> model = new LinkedHashMap<>();
     model.put("name", LegWords.name(leg));
+    model.put("title", PlanWords.title(leg));
     model.put("why", leg.why());
     model.put("photos", String.valueOf(leg.photos()));
     model.put("height", words.height(leg));

@@ -238,6 +238,28 @@ class EbookOutputTest {
     assertThat(faults).isEmpty();
   }
 
+  /** 9 px is the size of the smallest print of books, 7 points: common practice, no source. */
+  @Test
+  void labels_of_drawings_can_be_read_on_a_phone() throws IOException {
+    if (browser == null) {
+      browser = Browser.start();
+    }
+    browser.look(Size.NARROW, false);
+    int drawings = 0;
+    for (Path page : pages()) {
+      browser.open(page);
+      Object smallest =
+          browser.run(
+              "return Array.from(document.querySelectorAll('.drawing text'), t =>"
+                  + " t.getAttribute('font-size') * t.ownerSVGElement.getScreenCTM().a)"
+                  + ".reduce((a, b) => Math.min(a, b), 1000)");
+      double pixels = ((Number) smallest).doubleValue();
+      drawings += pixels < 1000 ? 1 : 0;
+      assertThat(pixels).as(page.getFileName().toString()).isGreaterThanOrEqualTo(9);
+    }
+    assertThat(drawings).isGreaterThan(10);
+  }
+
   /** EPUB Accessibility 1.1, sections 2.2, 3.5.1 and 4.1 (of memory). */
   @Test
   void the_package_states_what_a_reader_must_know_beforehand() {
