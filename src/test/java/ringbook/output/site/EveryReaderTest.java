@@ -167,6 +167,21 @@ final class EveryReaderTest {
   }
 
   @Test
+  void captions_keep_to_the_screen_and_nothing_is_pushed_off_it_by_large_letters() {
+    fresh("tables", Size.NARROW);
+    assertThat(
+            browser.run(
+                "return [...document.querySelectorAll('caption')].filter(c =>"
+                    + " c.getBoundingClientRect().right > innerWidth).length"))
+        .isEqualTo(0L);
+    for (String page : List.of("index", "rings-at-heights", "field-view")) {
+      fresh(page, Size.NARROW);
+      window(195, 370); // 180 without the scroll bar: letters of twice the size on a phone of 360
+      assertThat(browser.overhang()).as(page).isZero();
+    }
+  }
+
+  @Test
   void the_card_says_so_where_the_browser_keeps_nothing() {
     fresh("one-ring", Size.DESKTOP);
     openCard();
