@@ -84,7 +84,9 @@
     var title = part(dialog, "h2", "", "Clear all answers?");
     title.id = "sure-title";
     dialog.setAttribute("aria-labelledby", title.id);
-    part(dialog, "p", "", "What you wrote in all lessons, what was right, and your name go from this browser. It cannot be undone; save the answer sheet first if you want it.");
+    var what = part(dialog, "p", "", "What you wrote in all lessons, what was right, and your name go from this browser. It cannot be undone; save the answer sheet first if you want it.");
+    what.id = "sure-what";
+    dialog.setAttribute("aria-describedby", what.id);
     var foot = part(dialog, "p", "sure-foot");
     button(foot, "plain", "Keep them", function () { dialog.close(); });
     button(foot, "take", "Clear them", function () {
@@ -138,6 +140,9 @@
   function follow(what) {
     if (what !== "answer") {
       field.value = answers.name();
+    }
+    if (what === "name") {
+      hear("The exercises have " + (answers.name() ? "the numbers of " + answers.name() : "the course’s numbers") + " now.");
     }
     showTallies();
   }

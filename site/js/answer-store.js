@@ -18,19 +18,8 @@
   var live = window.RingbookLive;
   var EMPTY = { name: "", people: {} };
   var listeners = [];
-  var refused = isRefused();
+  var refused = !live.keeps();
   var held = load();
-
-  /* Some browsers give nothing to files from a disk or in a private window. */
-  function isRefused() {
-    try {
-      window.localStorage.setItem("ringbook.probe", "1");
-      window.localStorage.removeItem("ringbook.probe");
-      return false;
-    } catch (denied) {
-      return true;
-    }
-  }
 
   function load() {
     var kept = live.kept("answered", EMPTY);

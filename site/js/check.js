@@ -25,6 +25,17 @@
     });
   }
 
+  /* A line whose symbols, such as u_f, have their index set low; names of files have none. */
+  function lower(place, line) {
+    line.split(/(?<![\p{L}\d_-])(\p{L}{1,2})_(\p{L}+)(?![\p{L}\d_.])/u).forEach(function (piece, i) {
+      if (i % 3 === 2) {
+        part(place, "sub", "", piece);
+      } else {
+        place.append(piece);
+      }
+    });
+  }
+
   function Exercise(box) {
     this.box = box;
     this.section = box.closest(".exercise");
@@ -196,7 +207,7 @@
     if (mark.working.length > 0) {
       var box = part(this.said, "details");
       part(box, "summary", "", "How it comes about");
-      mark.working.forEach(function (line) { part(box, "p", "", line); });
+      mark.working.forEach(function (line) { lower(part(box, "p"), line); });
     }
     window.RingbookPage.hear(this.title + ": " + points(mark.credit) + ". " + mark.happened);
   };

@@ -38,6 +38,10 @@
 
   function number(place, question, changed) {
     var field = textField(place, "answer-" + question.id, "Your answer: " + question.wanted);
+    /* A phone shows its keys for numbers where no unit is wanted. */
+    if (/^a (whole|plain) number$/.test(question.wanted)) {
+      field.inputMode = "decimal";
+    }
     field.addEventListener("input", changed);
     return {
       read: function () { return field.value.trim(); },

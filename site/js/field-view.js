@@ -155,7 +155,7 @@
   }
 
   function minutes(at) {
-    return "about " + Math.ceil(at.left * Number(plan.seconds) / 60) + " min";
+    return "about " + Math.ceil(at.left * Number(plan.seconds) / 60) + "\u00a0min";
   }
 
   function shotName(step) {
@@ -185,6 +185,21 @@
     var last = state.marks[state.marks.length - 1];
     var before = "shot " + at.run + " " + (at.stop - 1);
     return !at.queue && last && last.what === "done" && last.step === before ? stop.way : stop.place;
+  }
+
+  function inTheWay(stop) {
+    return stop.inTheWay.length ? "In the way here: " + stop.inTheWay.join(", ") + ". Move it, or skip." : "";
+  }
+
+  /* What is heard of a stop: how the camera is held where that is new, and always what is in the way. */
+  function spoken(at) {
+    var stops = plan.runs[at.run].stops;
+    var stop = stops[at.stop];
+    var before = stops[at.stop - 1];
+    var steps = way(at) === stop.way;
+    var same = steps && before && ["height", "away", "tilt"].every(function (fact) { return before[fact] === stop[fact]; });
+    return [way(at), same ? "" : "Lens height " + stop.height + ", distance " + stop.away + ", tilt " + stop.tilt + ".", inTheWay(stop)]
+      .filter(Boolean).join(" ");
   }
 
   function lines(at) {
@@ -233,7 +248,7 @@
       find(".stand").textContent = "Clock " + stop.clock + ", angle " + stop.angle + ", " + stop.floor + " along the floor" +
         (run.repeats === "1" ? "" : ", " + run.repeats + " photographs here");
       facts(stop);
-      find(".block").textContent = stop.inTheWay.length ? "In the way here: " + stop.inTheWay.join(", ") + ". Move it, or skip." : "";
+      find(".block").textContent = inTheWay(stop);
     }
   }
 
@@ -352,7 +367,7 @@
     face(at);
     todo(at);
     buttons(at);
-    find(".hears").textContent = anew ? "" : title(at) + ". " + (at.stop >= 0 ? way(at) : lines(at).join(" "));
+    find(".hears").textContent = anew ? "" : title(at) + ". " + (at.stop >= 0 ? spoken(at) : lines(at).join(" "));
     find(".quiet").textContent = at.later.length ? "Skipped for later: " + at.later.map(shotName).join(", ") + "." : "";
   }
 
@@ -369,6 +384,7 @@
       asks.close();
       begin(offered || state.sheet);
       show(true);
+      find(".main").focus();
     });
     document.addEventListener("visibilitychange", stayAwake);
     window.addEventListener("storage", function (event) {

@@ -47,7 +47,9 @@
    scene.UNITS           The field that says in which measures lengths are told. It is stated like all
                          others, but no other scene for it.
    scene.isOwn()         Whether the reader's scene is the course's, whatever measures it is told in.
-   kept(name, otherwise) What keep(name, value) stored for this site; values are JSON. */
+   kept(name, otherwise) What keep(name, value) stored for this site; values are JSON.
+   keeps()               False where the browser keeps nothing, as some do for files from a disk or in a
+                         private window: all holds until the page is left. */
 (function () {
   "use strict";
   var FOLDER = document.currentScript.src.replace(/[^/]*$/, "");
@@ -71,6 +73,16 @@
       window.localStorage.setItem("ringbook." + name + " " + SITE, JSON.stringify(value));
     } catch (denied) {
       /* It then holds for this page only. */
+    }
+  }
+
+  function keeps() {
+    try {
+      window.localStorage.setItem("ringbook.probe", "1");
+      window.localStorage.removeItem("ringbook.probe");
+      return true;
+    } catch (denied) {
+      return false;
     }
   }
 
@@ -204,7 +216,7 @@
   window.addEventListener("hashchange", function () {
     if (window.location.hash.indexOf(MARK) === 0) {
       fromFragment();
-      tellListeners();
+      ready(tellListeners);
     }
   });
 
@@ -223,6 +235,10 @@
           window.RingbookCalc.open(window.RingbookCourse.course);
           live.calc = window.RingbookCalc;
           takeOver(changes);
+          /* Told once, not on every page. */
+          if (dropped.length > 0) {
+            keep("scene", changes);
+          }
         }
         then();
       }, failed);
@@ -540,6 +556,7 @@
     warm: warm,
     kept: kept,
     keep: keep,
+    keeps: keeps,
     scene: {
       UNITS: UNITS,
       isOwn: function () { return changes.keys.every(function (key) { return key === UNITS; }); },

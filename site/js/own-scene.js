@@ -4,9 +4,13 @@
 (function () {
   "use strict";
   var live = window.RingbookLive;
+  /* Milliseconds after which most parts of a page have followed a change. */
+  var SETTLED = 700;
   var box = null;
   var state = null;
   var back = null;
+  var settling = 0;
+  var shown = "";          /* the scene that the page was last worked out for */
 
   function part(parent, name, style, text) {
     var element = document.createElement(name);
@@ -21,12 +25,12 @@
   }
 
   function say(text) {
-    var shown = window.RingbookCard.isOpen() ? window.RingbookCard.status() : state;
-    if (shown !== state) {
+    var place = window.RingbookCard.isOpen() ? window.RingbookCard.status() : state;
+    if (place !== state) {
       state.textContent = "";
     }
-    if (shown.textContent !== text) {
-      shown.textContent = text;
+    if (place.textContent !== text) {
+      place.textContent = text;
     }
     window.RingbookPage.hear(text);
   }
@@ -42,6 +46,9 @@
     window.RingbookPanel.dress();
     window.RingbookParts.follow();
     dress();
+    /* New drawings, tables and workings may be wider than there is room. */
+    window.clearTimeout(settling);
+    settling = window.setTimeout(window.RingbookPage.markScrolling, SETTLED);
     return changed;
   }
 
@@ -65,11 +72,25 @@
     });
   }
 
+  /* A field that is left as it was taken, or holds what cannot be used, is no news. */
   function changed() {
     var count = follow();
-    say(live.scene.changes().keys.length === 0
-      ? "The page shows the course’s own numbers again."
-      : isOwn() ? "The same numbers, with lengths told as you chose." : counted(count, "number") + " on this page changed.");
+    var before = shown;
+    var left = leftOut();
+    shown = JSON.stringify(live.scene.changes());
+    if (shown !== before || left) {
+      say((live.scene.changes().keys.length === 0
+        ? "The page shows the course’s own numbers again."
+        : isOwn() ? "The same numbers, with lengths told as you chose."
+        : counted(count, "number") + " on this page changed.") + left);
+    }
+  }
+
+  /* What of a scene from a link or an older course cannot be used. */
+  function leftOut() {
+    var dropped = live.scene.dropped();
+    return dropped.length === 0 ? "" :
+      " Not taken over: " + dropped.map(function (fault) { return fault.message; }).join("; ") + ".";
   }
 
   function lay() {
@@ -95,17 +116,17 @@
     lay();
     window.RingbookPanel.attend();
     live.scene.onChange(changed);
+    shown = JSON.stringify(live.scene.changes());
     if (live.scene.changes().keys.length > 0) {
       state.textContent = "Working the page out for your own scene …";
       live.ready(function () {
         follow();
-        if (isOwn()) {
+        shown = JSON.stringify(live.scene.changes());
+        if (isOwn() && !leftOut()) {
           state.textContent = "";
           return;
         }
-        var dropped = live.scene.dropped();
-        say("This page is worked out for your own scene." +
-          (dropped.length ? " Not taken over: " + dropped.map(function (fault) { return fault.message; }).join("; ") + "." : ""));
+        say((isOwn() ? "The page shows the course’s own numbers." : "This page is worked out for your own scene.") + leftOut());
       }, function (message) { say("Your own scene could not be worked out: " + message); });
     }
   }

@@ -4,6 +4,8 @@
   "use strict";
   var KEY = "ringbook.page";
   var root = document.documentElement;
+  /* Readers whose system sets all colours have drawings in the same ones, light or dark as that is. */
+  var OWN_COLOURS = window.matchMedia("(forced-colors: active)");
 
   function remembered() {
     try {
@@ -27,7 +29,7 @@
   }
 
   function show(look) {
-    if (look === "dark" || look === "light") {
+    if (!OWN_COLOURS.matches && (look === "dark" || look === "light")) {
       root.setAttribute("data-page", look);
     }
   }
@@ -46,7 +48,7 @@
       name();
     });
     name();
-    lamp.hidden = false;
+    lamp.hidden = OWN_COLOURS.matches;
   }
 
   function bringStationIntoView() {
@@ -116,7 +118,7 @@
     (dialog || document.body).appendChild(heard);
   }
 
-  window.RingbookPage = { part: part, button: button, hear: hear, hearIn: hearIn };
+  window.RingbookPage = { part: part, button: button, hear: hear, hearIn: hearIn, markScrolling: markScrolling };
 
   document.addEventListener("DOMContentLoaded", function () {
     hangUpLamp();

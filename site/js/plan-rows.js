@@ -50,6 +50,7 @@
     this.changed = changed;
     this.rows = [];
     this.timer = 0;
+    this.heard = true;    /* false from a change by the reader until what the plan shows has been told */
     this.asked = 0;
     this.prefix = "plan-" + (++count) + "-";
     var label = part(place, "label", "", "Your plan, in short");
@@ -69,6 +70,8 @@
       changed();
       self.wait(function () { self.fromText(); });
     });
+    /* Not while it is written: half a plan is read out for nothing. */
+    this.field.addEventListener("change", function () { self.speak(); });
   }
 
   Plan.prototype.read = function () {
@@ -78,6 +81,7 @@
   Plan.prototype.write = function (answer) {
     window.clearTimeout(this.timer);
     this.asked++;
+    this.heard = true;
     this.field.value = answer;
     this.rows = [];
     this.runs.textContent = "";
@@ -120,6 +124,19 @@
     this.field.setAttribute("aria-invalid", String(Boolean(plan.message)));
   };
 
+  /* Tells screen readers what the plan of the reader comes to, now or when it is known. */
+  Plan.prototype.speak = function () {
+    var share = this.look.querySelector(".share");
+    this.heard = false;
+    if (this.unread.textContent) {
+      this.heard = true;
+      window.RingbookPage.hear(this.unread.textContent);
+    } else if (share && this.look.getAttribute("data-plan") === this.read()) {
+      this.heard = true;
+      window.RingbookPage.hear(this.question.title + ": " + share.textContent + (this.passes ? " The plan passes." : ""));
+    }
+  };
+
   /* The rows that the text says; where it cannot be read they stay as they were. */
   Plan.prototype.fromText = function () {
     var self = this;
@@ -129,6 +146,8 @@
         self.rows = plan.rows;
         self.show();
         self.judge();
+      } else if (!self.heard) {
+        self.speak();
       }
     });
   };
@@ -138,9 +157,13 @@
     var self = this;
     this.field.value = inShort(this.rows, this.unit);
     this.changed();
+    this.heard = false;
     this.wait(function () {
       self.understand(function (plan) {
         self.say(plan);
+        if (plan.message) {
+          self.speak();
+        }
         self.judge();
       });
     });
@@ -250,13 +273,29 @@
     slider.step = range[2];
     slider.value = value === "" ? range[3] : value;
     slider.setAttribute("aria-label", words);
+    function tell() {
+      slider.setAttribute("aria-valuetext", field.value === "" ? "not stated" : field.value + (unit === "m" || unit === "in" ? " " : "") + unit);
+    }
+    function take(text) {
+      field.value = text;
+      tell();
+      done(text);
+    }
+    tell();
     field.addEventListener("input", function () {
       slider.value = field.value === "" ? range[3] : field.value;
+      tell();
       done(field.value);
     });
-    slider.addEventListener("input", function () {
-      field.value = slider.value;
-      done(slider.value);
+    slider.addEventListener("input", function () { take(slider.value); });
+    /* A finger that comes down on a slider to scroll the page has moved it already. */
+    var before = null;
+    slider.addEventListener("pointerdown", function () { before = field.value; });
+    slider.addEventListener("pointercancel", function () {
+      if (before !== null && before !== field.value) {
+        slider.value = before === "" ? range[3] : before;
+        take(before);
+      }
     });
   }
 
@@ -276,12 +315,16 @@
       self.look.removeAttribute("aria-busy");
       self.look.setAttribute("data-plan", text);
       self.tell(told === null ? { message: fault } : JSON.parse(told));
+      if (!self.heard) {
+        self.speak();
+      }
     }, "judge " + this.question.id);
   };
 
   Plan.prototype.tell = function (judged) {
     var look = this.look;
     look.textContent = "";
+    this.passes = Boolean(judged.passes);
     if (judged.message) {
       return;
     }
@@ -301,9 +344,8 @@
     if (judged.figure) {
       var drawing = part(look, "div", "drawing");
       drawing.innerHTML = judged.figure.svg;
-      drawing.tabIndex = 0;
-      drawing.setAttribute("role", "group");
-      drawing.setAttribute("aria-label", "What the plan sees, scrolls sideways");
+      drawing.setAttribute("data-scrolls", "What the plan sees");
+      window.RingbookPage.markScrolling();
       var box = part(look, "details");
       part(box, "summary", "", "The figure in words");
       part(box, "p", "", judged.figure.description);

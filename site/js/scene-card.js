@@ -28,6 +28,7 @@
   var furnitureInputs = [];
   var unitInputs = [];
   var own = false;         /* whether a change of the scene comes from the card */
+  var told = "";           /* what was said last of entries that cannot be used */
 
   var part = window.RingbookPage.part;
   var button = window.RingbookPage.button;
@@ -50,8 +51,11 @@
     fill(quiet);
     var open = Object.keys(entries.faults).filter(function (key) { return key !== quiet; });
     if (open.length > 0) {
-      say((open.length === 1 ? "One entry cannot be used yet: " : open.length + " entries cannot be used yet: ") +
-        open.map(nameOf).join(", ") + ". Everything else holds.");
+      told = (open.length === 1 ? "One entry cannot be used yet: " : open.length + " entries cannot be used yet: ") +
+        open.map(nameOf).join(", ") + ". Everything else holds.";
+      say(told);
+    } else if (status.textContent === told) {
+      say("");
     }
   }
 
@@ -85,7 +89,8 @@
     title.id = "scene-card-title";
     title.tabIndex = -1;
     button(head, "plain close", "Close", close);
-    part(dialog, "p", "lead", "Write down what you have. All numbers of the course follow, and the card stays in this browser. " +
+    part(dialog, "p", "lead", "Write down what you have. All numbers of the course follow" +
+      (live.keeps() ? ", and the card stays in this browser. " : ". This browser keeps nothing: the card holds until you leave the page, so take it along as a file or a link. ") +
       "Write measures as you like: 42 cm, 16 1/2 in, f/8, 12°.");
     units();
     SECTIONS.forEach(function (section, i) { sheet(section, i === 0); });
@@ -112,7 +117,10 @@
   function foot() {
     var box = part(dialog, "div", "card-foot");
     status = part(box, "p", "state");
-    button(box, "plain", "Back to the course’s own", function () { take(entries.clear); });
+    button(box, "plain", "Back to the course’s own", function () {
+      take(entries.clear);
+      say("The page shows the course’s own numbers again.");
+    });
   }
 
   function units() {
@@ -194,7 +202,7 @@
   }
 
   function row(box, field) {
-    var made = part(box, "div", field.number || field.words.length > 0 ? "field" : "field wide");
+    var made = part(box, "div", field.number || field.words.length > 0 ? "blank" : "blank wide");
     var id = "scene-" + field.key.replace(".", "-");
     part(made, "label", "", capital(field.name)).htmlFor = id;
     var place = part(made, "div", "place");
@@ -213,7 +221,12 @@
     note.hidden = !NOTES[field.key];
     var wrong = part(made, "p", "wrong");
     wrong.id = id + "-wrong";
-    rows[field.key] = { box: made, input: input, unit: unit, note: note, wrong: wrong, before: part(made, "p", "before") };
+    var before = part(made, "p", "before");
+    var course = part(before, "span");
+    /* It stays when the field is left for it. */
+    var back = button(before, "plain small", "Put back", function () { putBack(field.key); });
+    back.setAttribute("aria-label", "Put back: " + field.name);
+    rows[field.key] = { box: made, input: input, unit: unit, note: note, wrong: wrong, before: before, course: course, back: back };
     attend(field, input);
   }
 
@@ -270,11 +283,9 @@
     row.unit.textContent = row.input.value + (row.input.placeholder || "") === "" ? entries.unitOf(field) : "";
     showFault(row, fault);
     row.box.classList.toggle("is-mine", differs);
-    row.before.textContent = before;
-    if (mine !== undefined) {
-      button(row.before, "plain small", "Put back", function () { putBack(field.key); })
-        .setAttribute("aria-label", "Put back: " + field.name);
-    }
+    row.before.hidden = !before && mine === undefined;
+    row.course.textContent = before;
+    row.back.hidden = mine === undefined;
   }
 
   function showFault(row, fault) {

@@ -139,7 +139,7 @@
   }
 
   function share(box, card) {
-    var line = part(box, "div", "field link");
+    var line = part(box, "div", "blank link");
     var label = part(line, "label", "", "A link to this page with your scene");
     var field = part(line, "input");
     field.id = "scene-link";

@@ -215,6 +215,7 @@
     said.textContent = "";
     if (found === null) {
       part(said, "p", "wrong", "This is no JPEG file. Some phones write HEIC: set the camera to the most compatible format.");
+      window.RingbookPage.hear(said.textContent);
       return;
     }
     var made = kit(found);
@@ -223,6 +224,8 @@
     made.words.forEach(function (word) { part(list, "li", "", word); });
     if (made.kit) {
       take(made.kit);
+    } else {
+      window.RingbookPage.hear(said.firstChild.textContent + " " + made.words.join(" "));
     }
   }
 

@@ -190,7 +190,7 @@ public final class SvgWriter {
         + number(height)
         + "\" width=\"100%\" role=\"img\" aria-labelledby=\""
         + titleId
-        + " "
+        + "\" aria-describedby=\""
         + descId
         + "\" class=\"fig\" font-family=\""
         + FONTS

@@ -65,7 +65,8 @@ final class FigureShelfTest {
     assertThat(root.getAttribute("role")).isEqualTo("img");
     assertThat(root.getAttribute("width")).isEqualTo("100%");
     assertThat(root.getAttribute("viewBox")).startsWith("0 0 560 ");
-    assertThat(root.getAttribute("aria-labelledby")).isEqualTo("owl-3-title owl-3-desc");
+    assertThat(root.getAttribute("aria-labelledby")).isEqualTo("owl-3-title");
+    assertThat(root.getAttribute("aria-describedby")).isEqualTo("owl-3-desc");
     List<String> ids = new ArrayList<>();
     for (Element element : SvgReading.all(root, "*")) {
       if (element.hasAttribute("id")) {

@@ -87,10 +87,16 @@ final class WorkingWriter {
     return Formulas.display(line.tex(), line.speech()).orElseGet(() -> Xhtml.text(line.text()));
   }
 
+  /** A symbol as it is read out, with its index but not the sign for it: "u f" for u_f. */
+  private static String spoken(String symbol) {
+    return symbol.replace('_', ' ');
+  }
+
   private static String input(Working.Input input, Reckoning reckoning) {
     String symbol = reckoning.ledger().get(input.key()).symbol();
     return "<li>"
-        + Formulas.inline(symbol, input.symbol()).orElseGet(() -> Xhtml.text(input.symbol()))
+        + Formulas.inline(symbol, spoken(input.symbol()))
+            .orElseGet(() -> Xhtml.text(input.symbol()))
         + " <a href=\"course:quantities#"
         + input.key()
         + "\">"

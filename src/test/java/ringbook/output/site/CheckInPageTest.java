@@ -86,6 +86,17 @@ final class CheckInPageTest {
   }
 
   @Test
+  void symbols_of_the_working_are_set_as_in_the_lesson_and_counts_have_keys_for_numbers() {
+    said("ring-owl-step", "41 cm");
+    WebElement working = exercise("ring-owl-step").findElement(By.cssSelector(".said details"));
+    assertThat(working.getDomProperty("textContent")).contains("αn = 360°").doesNotContain("_");
+    assertThat(working.findElements(By.tagName("sub"))).isNotEmpty();
+    String keys = "return document.getElementById('answer-' + arguments[0]).inputMode";
+    assertThat(browser.run(keys, "ring-count")).isEqualTo("decimal");
+    assertThat(browser.run(keys, "ring-height")).isEqualTo("");
+  }
+
+  @Test
   void a_choice_gets_its_reason() {
     WebElement said = exercise("ring-five").findElement(By.className("said"));
     exercise("ring-five")

@@ -123,7 +123,7 @@ final class FieldViewTest {
   void what_is_left_is_all_that_the_plan_counts_and_the_pace_of_the_scene() {
     int photos = sheet.runs().stream().mapToInt(Run::photos).sum();
     long minutes = (long) Math.ceil(photos * sheet.secondsPerPhoto() / 60);
-    assertThat(text(".left")).isEqualTo(photos + " left in all, about " + minutes + " min");
+    assertThat(text(".left")).isEqualTo(photos + " left in all, about " + minutes + "\u00a0min");
     assertThat(sheet.total()).startsWith(photos + " photographs in ");
   }
 
