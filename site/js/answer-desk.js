@@ -6,6 +6,7 @@
   var part = window.RingbookPage.part;
   var button = window.RingbookPage.button;
   var hear = window.RingbookPage.hear;
+  var count = window.RingbookPage.count;
   var told = null;
   var total = null;
   var field = null;
@@ -13,10 +14,6 @@
   function tell(text) {
     told.textContent = text;
     hear(text);
-  }
-
-  function count(number, noun) {
-    return number + " " + noun + (number === 1 ? "" : "s");
   }
 
   /* ---- how far ---- */

@@ -66,7 +66,7 @@
     place.textContent = "";
     plan.runs.forEach(function (run) {
       var section = part(place, "section");
-      part(section, "h3", "", run.name + ": " + run.photos + " photographs");
+      part(section, "h3", "", run.name + ": " + window.RingbookPage.count(run.photos, "photograph"));
       part(section, "p", "", run.why + " " + run.setup + " Aim at: " + run.aim + ".");
       var frame = part(section, "div", "table");
       frame.setAttribute("data-scrolls", run.name);

@@ -150,10 +150,6 @@
 
   /* ---- words ---- */
 
-  function counted(count, noun) {
-    return count + " " + noun + (count === 1 ? "" : "s");
-  }
-
   function minutes(at) {
     return "about " + Math.ceil(at.left * Number(plan.seconds) / 60) + "\u00a0min";
   }
@@ -210,7 +206,7 @@
         ["Check the locks.", "Photograph a card that says " + run.name + "."]);
     }
     return {
-      "slate later": ["Photograph a card that says Left over.", counted(at.later.length, "station") + ": " + at.later.map(shotName).join(", ") + "."],
+      "slate later": ["Photograph a card that says Left over.", window.RingbookPage.count(at.later.length, "station") + ": " + at.later.map(shotName).join(", ") + "."],
       "slate again": ["Photograph a card that says Retakes.", "Same settings. Take a good neighbour on either side with each."],
       "slate end": ["Look through the set before anything is moved.", "If one is no good, ask for it again below.", "Then photograph the last slate."],
       finished: ["Nothing is moved until the set is checked."]
@@ -338,7 +334,7 @@
     find(".moved").hidden = !asks;
     if (asks) {
       find(".moved p").textContent = "The scene has changed since this shoot began. Its plan stays, with " +
-        counted(at.taken, "photograph") + " taken, until you decide.";
+        window.RingbookPage.count(at.taken, "photograph") + " taken, until you decide.";
     }
   }
 

@@ -35,10 +35,6 @@
     window.RingbookPage.hear(text);
   }
 
-  function counted(count, noun) {
-    return (count === 0 ? "No " + noun : count === 1 ? "1 " + noun : count + " " + noun + "s");
-  }
-
   /* The whole page, for the scene that is open: numbers at once, what is larger in the frames after. */
   function follow() {
     window.RingbookParts.branches();
@@ -82,7 +78,7 @@
       say((live.scene.changes().keys.length === 0
         ? "The page shows the course’s own numbers again."
         : isOwn() ? "The same numbers, with lengths told as you chose."
-        : counted(count, "number") + " on this page changed.") + left);
+        : (count === 0 ? "No number" : window.RingbookPage.count(count, "number")) + " on this page changed.") + left);
     }
   }
 

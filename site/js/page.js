@@ -95,6 +95,11 @@
     return made;
   }
 
+  /* A number of things in words: "1 answer", "2 answers". */
+  function count(number, noun) {
+    return number + " " + noun + (number === 1 ? "" : "s");
+  }
+
   var heard = null;
   var hearing = 0;
   var QUIET = 200;
@@ -118,7 +123,7 @@
     (dialog || document.body).appendChild(heard);
   }
 
-  window.RingbookPage = { part: part, button: button, hear: hear, hearIn: hearIn, markScrolling: markScrolling };
+  window.RingbookPage = { part: part, button: button, count: count, hear: hear, hearIn: hearIn, markScrolling: markScrolling };
 
   document.addEventListener("DOMContentLoaded", function () {
     hangUpLamp();

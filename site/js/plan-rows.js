@@ -331,7 +331,7 @@
     var share = part(look, "p", "share");
     part(share, "b", "", judged.shown + " %");
     share.appendChild(document.createTextNode(" of what can be seen is shown well; " + judged.covered + " % are asked for. " +
-      judged.photos + " photographs" + (judged.most ? "; up to " + judged.most + " earn full marks." : ".")));
+      window.RingbookPage.count(judged.photos, "photograph") + (judged.most ? "; up to " + judged.most + " earn full marks." : ".")));
     var meter = part(look, "meter");
     meter.min = 0;
     meter.max = 100;
