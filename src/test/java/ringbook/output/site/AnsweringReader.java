@@ -45,6 +45,8 @@ final class AnsweringReader {
     browser.open(site.page(page));
     browser.run("localStorage.clear()");
     browser.open(site.page(page));
+    // A page that still glides would carry away what is about to be clicked.
+    browser.run("document.documentElement.style.scrollBehavior = 'auto'");
   }
 
   /** The first exercise of every kind in the open page: its id by its kind. */
@@ -104,9 +106,8 @@ final class AnsweringReader {
     };
   }
 
-  /** Pages scroll smoothly; a click would come too early. */
   void show(WebElement element) {
-    browser.run("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", element);
+    browser.run("arguments[0].scrollIntoView({block: 'center'})", element);
   }
 
   void click(WebElement element) {
