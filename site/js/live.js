@@ -423,8 +423,9 @@
     };
   }
 
-  /* Jobs that wait for one worker, in the order in which they came; readers' answers go first. */
-  function Lane() {
+  /* Jobs that wait for one worker, in the order in which they came; readers' answers go first. Drawings let
+     those of another lane begin before them, if one is named. */
+  function Lane(before) {
     var queue = [];
     var running = null;
     var desk = null;
@@ -442,6 +443,7 @@
       }
       var first = hangsOnScene(job) ? queue.length : queue.findIndex(hangsOnScene);
       queue.splice(first < 0 ? queue.length : first, 0, job);
+      job.since = performance.now();
       if (desk) {
         next();
       } else if (!opening) {
@@ -470,6 +472,10 @@
 
     function next() {
       if (!desk || running || queue.length === 0) {
+        return;
+      }
+      if (before && hangsOnScene(queue[0]) && before.isBusy() && performance.now() - queue[0].since < HEAD_START) {
+        window.setTimeout(next, 10);
         return;
       }
       var job = queue.shift();
@@ -535,15 +541,18 @@
       }
     }
 
-    return { add: add, sceneChanged: sceneChanged };
+    return { add: add, sceneChanged: sceneChanged, isBusy: function () { return queue.length > 0 || running !== null; } };
   }
 
   /* Milliseconds that a job for an old scene may still take: about what another worker takes to start. */
   var PATIENCE = 150;
 
+  /* Milliseconds for which slow drawings let quick ones have the processor, of which there may be few. */
+  var HEAD_START = 50;
+
   /* Two, so that nothing quick waits behind what looks at the object patch by patch. */
-  var quickLane = Lane();
-  var slowLane = Lane();
+  var quickLane = Lane(null);
+  var slowLane = Lane(quickLane);
   var lanes = [quickLane, slowLane];
 
   var live = {

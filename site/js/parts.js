@@ -1,7 +1,8 @@
 /* Parts of a page that hang on the scene and are more than a number: what lessons say for some scenes
    only, workings, figures. RingbookParts.branches() brings the first up to the scene that is open at
    once; .follow() asks for figures at once and writes workings and figures after the next frame, so
-   that the numbers are not held up. What the course's own scene had is put back as it came. */
+   that the numbers are not held up. What the course's own scene had is put back as it came.
+   .afterFrame(then) is for others that can wait for that. */
 (function () {
   "use strict";
   var STEPS = ".rule, .formula, .numbers, .result, .inputs";
@@ -357,5 +358,5 @@
     return parts;
   }
 
-  window.RingbookParts = { branches: branches, follow: follow, rehearse: rehearse, steps: steps, letter: letter };
+  window.RingbookParts = { branches: branches, follow: follow, rehearse: rehearse, afterFrame: afterFrame, steps: steps, letter: letter };
 })();

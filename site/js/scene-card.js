@@ -28,6 +28,7 @@
   var furnitureInputs = [];
   var unitInputs = [];
   var own = false;         /* whether a change of the scene comes from the card */
+  var turn = 0;            /* of changes that come from the card */
   var told = "";           /* what was said last of entries that cannot be used */
 
   var part = window.RingbookPage.part;
@@ -43,12 +44,18 @@
 
   /* ---- taking over what was written ---- */
 
-  /* Changes the scene and brings the card up to it; quiet leaves the field of that key to its typist. */
+  /* Changes the scene and brings the card up to it, a frame after the numbers of the page; quiet leaves the
+     field of that key to its typist. */
   function take(change, quiet) {
     own = true;
     change();
     own = false;
-    fill(quiet);
+    var mine = ++turn;
+    window.RingbookParts.afterFrame(function () {
+      if (mine === turn) {
+        fill(quiet);
+      }
+    });
     var open = Object.keys(entries.faults).filter(function (key) { return key !== quiet; });
     if (open.length > 0) {
       told = (open.length === 1 ? "One entry cannot be used yet: " : open.length + " entries cannot be used yet: ") +
