@@ -27,8 +27,8 @@
 
   /* A line whose symbols, such as u_f, have their index set low; names of files have none. */
   function lower(place, line) {
-    line.split(/(?<![\p{L}\d_-])(\p{L}{1,2})_(\p{L}+)(?![\p{L}\d_.])/u).forEach(function (piece, i) {
-      if (i % 3 === 2) {
+    line.split(/(^|[^\p{L}\d_-])(\p{L}{1,2})_(\p{L}+)(?![\p{L}\d_.])/u).forEach(function (piece, i) {
+      if (i % 4 === 3) {
         part(place, "sub", "", piece);
       } else {
         place.append(piece);

@@ -224,6 +224,20 @@ final class EveryReaderTest {
         .isEqualTo(-1L);
   }
 
+  /** Where a side of a part lies in the window, in whole pixels. */
+  private Object edge(String part, String side) {
+    return browser.run(
+        "return Math.round("
+            + "document.querySelector(arguments[0]).getBoundingClientRect()[arguments[1]])",
+        part,
+        side);
+  }
+
+  private Object border(String part) {
+    return browser.run(
+        "return getComputedStyle(document.querySelector(arguments[0])).borderTopWidth", part);
+  }
+
   @Test
   void in_the_field_all_that_is_needed_for_a_photograph_is_in_sight_and_heard() {
     for (int height : new int[] {640, 700, 800, 915}) {
@@ -231,18 +245,16 @@ final class EveryReaderTest {
       window(360, height);
       assertThat((List<?>) browser.run(HIDDEN, "main " + FOCUSABLE)).as("%d", height).isEmpty();
       browser.run("scrollTo({top: 0, behavior: 'instant'})");
-      String bottom = "return Math.round(document.querySelector('%s').getBoundingClientRect().%s)";
-      Object button = browser.run(bottom.formatted(".thumb .main", "bottom"));
+      Object button = edge(".thumb .main", "bottom");
       for (int i = 0; i < 7; i++) {
         browser.run("document.querySelector('.thumb .main').click()");
-        assertThat(browser.run(bottom.formatted(".thumb .main", "bottom"))).isEqualTo(button);
+        assertThat(edge(".thumb .main", "bottom")).isEqualTo(button);
       }
       assertThat(browser.one(".block").getText()).startsWith("In the way here: workbench");
       assertThat(browser.one(".hears").getDomProperty("textContent"))
           .contains(browser.one(".way").getText(), browser.one(".block").getText());
-      assertThat((Long) browser.run(bottom.formatted(".block", "bottom")))
-          .isLessThanOrEqualTo((Long) browser.run(bottom.formatted(".thumb", "top")));
-      assertThat(browser.run(bottom.formatted(".top", "left"))).isEqualTo(0L);
+      assertThat((Long) edge(".block", "bottom")).isLessThanOrEqualTo((Long) edge(".thumb", "top"));
+      assertThat(edge(".top", "left")).isEqualTo(0L);
     }
   }
 
@@ -257,9 +269,8 @@ final class EveryReaderTest {
               "Emulation.setEmulatedMedia",
               Map.of("features", List.of(Map.of("name", "forced-colors", "value", "active"))));
       browser.open(site.page("one-ring"));
-      String border = "return getComputedStyle(document.querySelector('%s')).borderTopWidth";
-      assertThat(browser.run(border.formatted(".strip .is-here span"))).isEqualTo("2px");
-      assertThat(browser.run(border.formatted(".strip a:not(.is-here) span"))).isEqualTo("0px");
+      assertThat(border(".strip .is-here span")).isEqualTo("2px");
+      assertThat(border(".strip a:not(.is-here) span")).isEqualTo("0px");
       assertThat(browser.run("return document.documentElement.dataset.page ?? ''")).isEqualTo("");
       assertThat(browser.one(".lamp").isDisplayed()).isFalse();
     } finally {
