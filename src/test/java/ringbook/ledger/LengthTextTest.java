@@ -67,9 +67,9 @@ final class LengthTextTest {
   @CsvSource({
     "subject.height, 1 mm to 32.8 ft, Stated for the group.",
     "kit.lensFarOffset, 3 mm to 15.7 in, 'Stated for the group; 5.5 in where nothing is said.'",
-    "aim.walkingSpeed, 0.394 in/s to 118 in/s, 'Stated for the group; 19.7 in/s where nothing is"
+    "aim.walkingSpeed, 0.394 to 118 in/s, 'Stated for the group; 19.7 in/s where nothing is"
         + " said.'",
-    "kit.barError, 0.001 mm to 10 mm, 'Stated for the group; 0.1 mm where nothing is said.'",
+    "kit.barError, 0.001 to 10 mm, 'Stated for the group; 0.1 mm where nothing is said.'",
     "aim.step, 1° to 120°, Stated for the group.",
     "kit.polariserError, 0° to 90°, 'Stated for the group; 3° where nothing is said.'",
   })

@@ -45,8 +45,6 @@ final class AnsweringReader {
     browser.open(site.page(page));
     browser.run("localStorage.clear()");
     browser.open(site.page(page));
-    // A page that still glides would carry away what is about to be clicked.
-    browser.run("document.documentElement.style.scrollBehavior = 'auto'");
   }
 
   /** The first exercise of every kind in the open page: its id by its kind. */
@@ -106,8 +104,28 @@ final class AnsweringReader {
     };
   }
 
+  /** Until it stays where it is: a page that still glides would carry it away. */
   void show(WebElement element) {
-    browser.run("arguments[0].scrollIntoView({block: 'center'})", element);
+    browser.run(
+        """
+        const part = arguments[0];
+        return new Promise(done => {
+          let last = null;
+          (function look() {
+            part.scrollIntoView({block: 'center', behavior: 'instant'});
+            requestAnimationFrame(() => requestAnimationFrame(() => {
+              const top = part.getBoundingClientRect().top;
+              if (top === last) {
+                done(true);
+              } else {
+                last = top;
+                look();
+              }
+            }));
+          })();
+        });
+        """,
+        element);
   }
 
   void click(WebElement element) {
