@@ -27,6 +27,9 @@ final class RealPages implements AutoCloseable {
 
   private static final int CHANGES = 15;
 
+  /** Milliseconds between two changes: nobody writes faster. */
+  private static final int PAUSE = 600;
+
   /** How many times slower a phone of the lower sort is taken to be. */
   private static final int SLOWED = 4;
 
@@ -150,6 +153,7 @@ final class RealPages implements AutoCloseable {
 
   /** The times of a change, and behind them those of the processor. */
   private List<Double> withProcessor(String change, String argument) {
+    browser.run("return new Promise(done => setTimeout(() => done(true), arguments[0]))", PAUSE);
     double before = processor();
     List<Double> row = numbers(change, argument);
     row.add(processor() - before);
