@@ -1,7 +1,7 @@
 /* Parts of a page that hang on the scene and are more than a number: what lessons say for some scenes
    only, workings, figures. RingbookParts.branches() brings the first up to the scene that is open at
-   once; .follow() asks for figures at once and writes workings and figures after the next frame, so
-   that the numbers are not held up. What the course's own scene had is put back as it came.
+   once; .follow() asks for figures at once and writes them after the next frame, workings after the one
+   behind it, so that the numbers are not held up. What the course's own scene had is put back as it came.
    .afterFrame(then) is for others that can wait for that. */
 (function () {
   "use strict";
@@ -200,8 +200,12 @@
     afterFrame(function () {
       if (mine === turn) {
         isFramed = true;
-        findWorkings().forEach(work);
         waiting.splice(0).forEach(function (write) { write(); });
+        afterFrame(function () {
+          if (mine === turn) {
+            findWorkings().forEach(work);
+          }
+        });
       }
     });
   }
