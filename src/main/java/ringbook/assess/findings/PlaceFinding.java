@@ -1,6 +1,7 @@
 package ringbook.assess.findings;
 
 import java.util.List;
+import ringbook.units.Words;
 
 /** A place on the object that is not seen, or not well enough. */
 public sealed interface PlaceFinding extends Finding {
@@ -97,7 +98,7 @@ public sealed interface PlaceFinding extends Finding {
 
     @Override
     public String where() {
-      return places == 1 ? "1 small place" : places + " small places";
+      return Words.count(places, "small place");
     }
   }
 }

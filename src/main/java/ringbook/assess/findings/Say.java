@@ -5,6 +5,7 @@ import ringbook.units.Angle;
 import ringbook.units.Length;
 import ringbook.units.Numbers;
 import ringbook.units.Unit;
+import ringbook.units.Words;
 
 /** Numbers as findings say them. */
 final class Say {
@@ -14,7 +15,7 @@ final class Say {
   private Say() {}
 
   static String photographs(int count) {
-    return count == 1 ? "1 photograph" : count + " photographs";
+    return Words.count(count, "photograph");
   }
 
   /** Whole degrees, folded into one circle. */
